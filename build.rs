@@ -1,0 +1,4 @@
+fn main() {
+    // include_dir! does not tell cargo about new files.
+    println!("cargo:rerun-if-changed=lexicon");
+}

@@ -1,0 +1,288 @@
+# The kinds of words: what a term of each kind contributes to a trait, how its forms bend, and what
+# becomes of a word of that kind that no rule has used (`aside`: set aside, with that reason; else it
+# is reported as unplaced).
+
+kind area
+  slot    area
+  inflect noun
+  ed      area-ed
+  mend    yes
+  aside   part named, nothing said of it
+  means   a part of the bird
+
+kind area-ed
+  slot    area
+  aside   part named, nothing said of it
+  means   a part as the end of a compound: crowned, bellied, billed
+
+kind colour
+  slot    value
+  aspect  colour
+  inflect ish
+  mend    yes
+  means   a colour
+
+kind tone
+  slot    tone
+  mend    yes
+  means   how pale, dark or bright a colour is
+
+kind pattern
+  slot    value
+  aspect  pattern
+  mend    yes
+  means   a pattern, as an adjective: streaked
+
+kind mark
+  slot    value
+  aspect  pattern
+  inflect noun
+  mend    yes
+  means   a pattern, as a noun: streaks
+
+kind extent
+  slot    extent
+  means   how much of an area, and how clearly
+
+kind position
+  slot    position
+  means   where within an area
+
+kind side
+  slot    position
+  inflect noun
+  means   a place within an area, as a noun: tip, edge, base
+
+kind edged
+  slot    position
+  means   a place within an area, as the end of a compound: tipped, edged
+
+kind shape
+  slot    value
+  aspect  shape
+  mend    yes
+  means   a shape
+
+kind length
+  slot    value
+  aspect  length
+  mend    yes
+  means   long or short
+
+kind size
+  slot    value
+  aspect  size
+  mend    yes
+  means   a size in words
+
+kind build
+  slot    value
+  aspect  build
+  area    bird
+  means   the build of the whole bird
+
+kind posture
+  slot    value
+  aspect  posture
+  area    bird
+  means   how it holds itself
+
+kind behaviour
+  slot    value
+  aspect  behaviour
+  area    bird
+  inflect verb
+  means   what it does
+
+kind motion
+  slot    value
+  aspect  behaviour
+  inflect verb
+  means   what it does with a part
+
+kind flight
+  slot    value
+  aspect  flight
+  area    bird
+  means   how it flies
+
+kind voice
+  slot    value
+  aspect  voice
+  area    bird
+  inflect verb
+  means   what it sounds like
+
+kind habitat
+  slot    value
+  aspect  habitat
+  area    bird
+  inflect noun
+  means   where it was
+
+kind sexage
+  slot    value
+  aspect  sex-age
+  area    bird
+  inflect noun
+  means   sex, age, or state of plumage
+
+kind viewing
+  slot    value
+  aspect  viewing
+  area    bird
+  means   how it was seen
+
+kind yardstick
+  slot    against
+  inflect noun
+  aside   bird named
+  means   a bird that sizes are told by
+
+kind species
+  slot    against
+  inflect noun
+  aside   bird named
+  means   a species by its name
+
+kind group
+  slot    against
+  inflect noun
+  aside   bird named
+  means   a loose kind of bird
+
+kind relation
+  slot    relation
+  means   how a size compares
+
+kind number
+  aside   number
+  means   a number
+
+kind unit
+  slot    unit
+  aside   ordinary word
+  means   a unit of length or mass
+
+kind negator
+  polarity absent
+  force   scope
+  aside   denying word
+  means   says that something is not there
+
+kind unseen
+  polarity unseen
+  force   scope
+  aside   says what could not be seen
+  means   says that something could not be seen
+
+kind hedge
+  certainty hedged
+  force   scope
+  aside   doubting word
+  means   says that the observer is not sure
+
+kind det
+  aside   joining word
+  means   articles and the like
+
+kind be
+  aside   joining word
+  means   forms of "be" and verbs like it
+
+kind have
+  aside   joining word
+  means   forms of "have" and verbs like it
+
+kind rel
+  aside   joining word
+  means   that, which
+
+kind and
+  aside   joining word
+  means   and, &
+
+kind or
+  force   links
+  aside   joining word
+  means   or, nor
+
+kind with
+  aside   joining word
+  means   with
+
+kind on
+  aside   joining word
+  means   prepositions of place: on, at, in
+
+kind of
+  aside   joining word
+  means   of
+
+kind over
+  slot    position
+  aside   joining word
+  means   above, over, under, behind, as places beside a part
+
+kind to
+  aside   joining word
+  means   to, into, down to
+
+kind from
+  aside   joining word
+  means   from
+
+kind between
+  aside   joining word
+  means   between
+
+kind than
+  aside   joining word
+  means   than
+
+kind as
+  aside   joining word
+  means   as
+
+kind like
+  aside   joining word
+  means   like, similar to
+
+kind sized
+  aside   joining word
+  means   sized, the size of
+
+kind but
+  force   closes
+  aside   joining word
+  means   but, except
+
+kind rest-of
+  aside   joining word
+  means   the rest, otherwise
+
+kind hue
+  aside   joining word
+  means   words that add nothing to the colour before them: coloured, in colour
+
+kind suffix
+  aside   joining word
+  means   words that add nothing to the part before them: feathers, area, in colour
+
+kind bird-word
+  aside   joining word
+  means   bird, as the one spoken of
+
+kind degree
+  skip    yes
+  aside   ordinary word
+  means   words of degree: very, quite, rather
+
+kind filler
+  skip    yes
+  aside   filler
+  means   sounds and words that fill a pause
+
+kind ordinary
+  aside   ordinary word
+  means   words that say nothing of a bird's marks

@@ -1,0 +1,413 @@
+# The small words of grammar: articles, forms of be and have, joining words, denials, doubts, and
+# what could not be seen.
+
+and and
+  also    &, plus, adn, abd, as well as, along with, together with, and then, and also, but also, also
+  unless-before well
+  means   joins like with like
+
+as as
+  means   as
+
+be appears-to-be
+  also    appear to be, looks to be, look to be, seems to be, seem to be, appeared to be, looked to be, seemed to be
+  certainty hedged
+  means   is, as far as could be seen
+
+be is
+  also    are, was, were, be, being, been, it's, its, that's, they're, he's, she's, they are, has been, had been, would be
+  also    is also, are also, is mostly a, remains, turns, shading, fades to, fade to, fading to, 're, 's, colored in
+  also    i's, iss, that is, which is, that are, which are, that was, which was, that were, which were, who is, thats
+  means   forms of "be"
+
+be looks
+  also    look, looked, appear, appears, appeared, looking, comes across as
+  means   how it looked
+
+be seems
+  also    seem, seemed, might be, may be, could be, possibly is, could have been, might have been, may have been
+  certainty hedged
+  means   is, in doubt
+
+bird-word it
+  also    he, she, they, this, this one, that one, him, them, this bird, the bird, that bird, one, guy, fellow, creature
+  also    these, individual, specimen, this particular bird, bird's, birdie, bird
+  means   the bird spoken of
+
+but but
+  also    although, though, however, yet, while, whereas, except for, except, apart from, other than, aside from
+  also    besides, save for, with the exception of, whilst, excepting, in contrast to, but for, excluding
+  means   sets one thing against another
+
+between between
+  also    in between, somewhere between, intermediate between, midway between
+  means   between
+
+det a
+  also    an, the, its, his, her, their, it's, some, these, those, our, another, what looks like a, each, every, any
+  also    both its, all its, such a, several, many, few, a few, multiple, various, other, own, one of its, hte, numerous
+  also    alternating, a set of, a pair of, pair of, set of, a number of, of its, of the
+  means   articles and the like
+
+from from
+  also    starting at, starting from, beginning at, running from, extending from
+  means   from
+
+have has
+  also    have, had, having, has got, have got, hasa, has a, shows, show, showed, showing, sports, sporting, sported
+  also    features, featuring, featured, displays, displaying, displayed, possesses, possessing, exhibits, exhibiting
+  also    boasts, boasting, carries, wears, wearing, contains, containing, includes, including, has also, gives, bears
+  also    having a, ha, hsa, hgas, consists of, consisting of, comprising, accompanied by, adorned with, reveals
+  means   forms of "have"
+
+hedge maybe
+  also    perhaps, possibly, probably, presumably, apparently, likely, i think, i believe, i guess, i suppose, i thought
+  also    seemingly, might have, may have, could have, not sure if, not sure whether, unsure if, sort of, kind of, sorta
+  also    kinda, more or less, think it had, think it was, looked like it had, as far as i could tell, if anything
+  also    seemed to have, appeared to have, looked as if it had, suspect, suspected, suspicion of, impression of
+  also    i'd say, i would say, from what i could see, arguably, as far as i could see, not certain but
+  also    not sure but, thought i saw, think i saw, i think it had, guessing, presumed, unsure about, not certain about
+  also    not sure about, not 100% sure, or so i thought, could swear
+  means   in doubt
+
+hedge query
+  hidden  yes
+  also    not sure, not certain, unsure, i'm not sure, im not sure, not positive, couldn't be sure, can't be sure
+  reach   back
+  means   in doubt, said afterwards
+
+like like
+  also    similar to, resembles, resembling, resembled, reminiscent of, much like, just like, a lot like, rather like
+  means   comparison by likeness
+
+negator no
+  also    not, without, lacked, lacks, lacking, lack of, minus, devoid of, free of, without any, no sign of, no trace of
+  also    no hint of, no obvious, nor any, never, isn't, aren't, wasn't, weren't, hasn't, haven't, hadn't, doesn't have
+  also    did not have, didn't have, does not have, do not have, don't have, no visible, no real, no evidence of, absence of
+  also    nothing, none of the, neither, not any, not a, isnt, wasnt, didnt have, doesnt have, didn't show, without a
+  also    no discernible, had no, has no, have no, with no, w/o, show no, shows no, showed no, not at all, ain't, never had
+  also    did not show, does not show, not seen to have, there was no, there were no, there is no, zero, nowhere
+  means   not there
+
+negator absent
+  also    lacking completely, missing, wasn't there, not present, weren't there, not there, isn't there, aren't there
+  also    was absent, were absent, were missing, was missing, not showing, nowhere to be seen, non existent, nonexistent
+  reach   back
+  means   not there, said afterwards
+
+negator no-doubt
+  hidden  yes
+  also    no doubt, not only, no wonder, no problem, no worries, not just, not to mention, no matter, no longer sure
+  also    nothing else, no idea, no clue, not merely, no question, none other, not bad, not far, not long after, not yet
+  also    no idea what, no one, nobody, no way, not in my book, no camera, no sooner, not that i know, no binoculars
+  polarity present
+  means   words that look like a denial and deny nothing
+
+or or
+  also    nor, and or, or maybe, or perhaps, or possibly, or even, or any
+  means   or
+
+of of
+  also    of a, off
+  means   of
+
+on on
+  also    at, in, upon, across, along, onto, throughout, all over, at the, in the, over, down, through, to, on the, all along
+  also    all across, near, near the, covering, on top of, running down, running along, running across, running through
+  also    going down, going across, going through, inside, within, up, toward, towards, into, from the, at the bottom of
+  means   where, before a part
+
+over around
+  also    round, surrounding, surrounds, encircling, encircles, circling
+  means   on all sides of a part
+
+over above
+  also    over, just above, right above, just over, atop
+  means   on the upper side of a part
+
+over before
+  also    in front of, next to, beside, near, adjacent to, just in front of, close to
+  means   beside or before a part
+
+over behind
+  also    just behind, right behind, back of
+  means   behind a part
+
+over below
+  also    under, beneath, underneath, just below, right below, just under
+  means   on the under side of a part
+
+rel that
+  also    which, who, whose, where
+  means   that, which
+
+rest-of rest
+  also    the rest, rest of, the rest of, rest of the, otherwise, the remainder, remainder of, the remaining, remaining
+  also    everything else, elsewhere, the rest of its, rest of its, all the rest, other parts, else, the rest of the, the others
+  unless-before a, on, of the day, area, stop
+  means   all that was not named
+
+sized sized
+  also    size, the size of, size of, about the size of, around the size of, similar in size to, same size as, the same size as
+  also    similar size to, as big as, as large as, about as big as, about as large as, close in size to, equal in size to
+  also    roughly the size of, about the same size as, approximately the size of, a similar size to, nearly the size of
+  also    in size to, as small as, about as small as, size similar to, near the size of, almost the size of
+  means   of the size of
+
+hue coloured
+  also    in color, in colour, colored, color, colour, colors, colours, tone, tones, toned, hue, hues, hued, shade, shades
+  also    in shade, tint, tints, tinted, in tone, undertone, undertones, in hue, of color, of colour, shades of color
+  also    in coloring, in coloration, coloured body, in complexion, shading, in colouring, in colors, in colours
+  also    shaded, in coloring overall, color scheme, colour scheme
+  means   words that add nothing to the colour before them
+
+suffix feathers
+  also    feather, feathered, feathering, area, areas, region, part, plumage, section, all over, overall, in appearance
+  also    in shape, shaped, look, appearance, design, covering, portion, type, surface, itself, as well, in general
+  also    all round, throughout, effect, finish, in pattern, plumage overall, variations, coloring, colouring, coloration
+  means   words that add nothing to the part before them
+
+than than
+  means   than
+
+to to
+  also    into, to the, down to, through to, over to, towards, onto, as far as, up to
+  means   to
+
+unseen couldnt-see
+  also    couldn't see, could not see, couldnt see, can't see, cannot see, didn't see, did not see, didnt see
+  also    couldn't make out, could not make out, didn't notice, did not notice, didn't get to see, never saw, unable to see
+  also    couldn't tell, could not tell, missed, failed to see, failed to note, didn't get a look at, no view of
+  also    didn't get a good look at, did not get a look at, no look at, couldn't get a look at, not able to see, forgot to look at
+  also    didn't look at, did not look at, didn't catch, forgot to check, forgot to note, couldnt make out, not looked at
+  also    didn't check, did not check, couldn't really see, couldn't quite see, couldn't properly see, can't say about
+  also    couldn't judge, could not judge, couldn't tell about, hard to see, didn't note, did not note, can't tell
+  also    haven't seen, hadn't seen, wasn't able to see, never got to see, never got a look at, couldn't see any of
+  also    never managed to see, no clear view of, didn't manage to see, i couldn't see, didn't get to look at, never noticed
+  means   could not be seen
+
+unseen hidden-from-view
+  also    hidden, not visible, wasn't visible, weren't visible, unseen, wasn't seen, weren't seen, out of sight
+  also    not seen, obscured, couldn't be seen, could not be seen, concealed, not noted, unnoticed, covered by grass, in the grass hidden
+  also    was hidden, were hidden, hidden in the grass, hidden by leaves, hidden from view, not noticed, wasn't noted
+  also    out of view, invisible, underwater, under water, behind leaves, in shadow, was obscured, were obscured, not checked
+  also    was not visible, were not visible, is hidden, are hidden, wasn't clear, weren't clear, unclear, was not seen
+  also    were not seen, behind a branch, behind the grass, covered up, not clearly seen, not made out, not observed
+  reach   back
+  means   could not be seen, said afterwards
+
+with with
+  also    w, wth, wih, wit, iwth, wiht, witha, with a, complete with, wtih, withe, featuring a, mixed with, accented with
+  also    accented by, marked with, tinged with, edged by, accentuated by, highlighted by, highlighted with, followed by
+  also    contrasted with, contrasted by, with some, combined with, paired with, topped with, interspersed with
+  also    covered with, covered in, intermixed with, mixed in with, dotted with, contrasting with, ending in, decorated with
+  means   with
+
+degree very
+  also    quite, really, rather, fairly, pretty, extremely, so, too, super, just, also, even, only, particularly, especially
+  also    relatively, comparatively, proportionally, proportionately, incredibly, exceptionally, remarkably, unusually
+  also    mighty, ever so, much, more, most, less, definitely, certainly, clearly, obviously, really quite, actually
+  also    that's very, surprisingly, noticeably quite, absolutely, perfectly, overly, moderately, decidedly, equally
+  also    distinctively, highly, slightly too, then, still, always, often, usually, generally, again, well, too very, enough
+  also    almost, nearly, more of a, kind, sort, bit, nice, beautiful, lovely, pretty little, somewhat, truly, purely, looking
+  also    distinctly, simply, visibly, typically, now, there, like a, barely, that, similarly, contrasting, matching
+  means   words of degree that rules look past
+
+relation about
+  hidden  yes
+  value   about
+  also    about, roughly, around, approximately, similar to, same as, equal to, comparable to, about like, on a par with
+  factors 0.7 1.45
+  means   of about that size
+
+relation bigger-than
+  also    larger than, bigger, larger, taller than, heavier than, greater than, bulkier than, bigger then, larger then
+  also    a fair bit bigger than, noticeably bigger than, noticeably larger than
+  factors 1.15 3
+  means   bigger
+
+relation slightly-bigger-than
+  also    slightly larger than, a bit bigger than, a little bigger than, a bit larger than, a little larger than
+  also    a touch bigger than, just bigger than, just larger than, slightly bigger, slightly larger, marginally bigger than
+  also    a shade bigger than, somewhat bigger than, somewhat larger than, bit bigger than, bit larger than
+  also    marginally larger than, a tad bigger than, a tad larger than, fractionally larger than
+  factors 1.05 1.9
+  means   a little bigger
+
+relation much-bigger-than
+  also    much larger than, way bigger than, a lot bigger than, far bigger than, far larger than, a lot larger than
+  also    considerably larger than, considerably bigger than, way larger than, much bigger, much larger
+  factors 1.9 8
+  means   much bigger
+
+relation smaller-than
+  also    smaller, littler than, less than, lighter in build than, smaller then, noticeably smaller than
+  also    a fair bit smaller than
+  factors 0.33 0.87
+  means   smaller
+
+relation slightly-smaller-than
+  also    a bit smaller than, a little smaller than, just smaller than, slightly smaller, marginally smaller than
+  also    a touch smaller than, not quite as big as, not quite as large as, somewhat smaller than, bit smaller than
+  also    a shade smaller than, a tad smaller than, almost as big as, nearly as big as, almost as large as, nearly as large as
+  also    fractionally smaller than, not quite the size of
+  factors 0.53 0.95
+  means   a little smaller
+
+relation much-smaller-than
+  also    far smaller than, a lot smaller than, way smaller than, considerably smaller than, much smaller
+  also    nowhere near as big as
+  factors 0.12 0.53
+  means   much smaller
+
+relation half-the-size-of
+  also    half the size, half as big as, about half the size of, half size of, half as large as, half a
+  factors 0.3 0.7
+  means   about half as big
+
+relation twice-the-size-of
+  also    twice as big as, double the size of, twice the size, about twice the size of, twice as large as, two times the size of
+  factors 1.5 3.2
+  means   about twice as big
+
+relation not-bigger-than
+  also    no bigger than, no larger than, not much bigger than, hardly bigger than, barely bigger than, not any bigger than
+  also    scarcely bigger than, hardly larger than, barely larger than, not much larger than
+  factors 0.6 1.3
+  means   no bigger, so about as big or smaller
+
+relation not-smaller-than
+  also    no smaller than, not much smaller than, hardly smaller than, barely smaller than, at least as big as
+  factors 0.8 1.8
+  means   no smaller, so about as big or bigger
+
+# Mass from total length: a songbird of 15 cm weighs about 25 g, and mass grows with about the 2.6th
+# power of length over the range from wrens to geese. From memory; the spread covers long tails and necks.
+curve mass
+  from-length 15 25 2.6 1.9
+  means   at 15 cm, 25 g, to the power 2.6, within a factor of 1.9
+
+position upper
+  also    uppermost, up, higher, the upper half of, upper part of, upper half of, top half of, upper portion of
+  means   the upper part of an area
+
+position lower
+  also    lowermost, bottom half of, lower half of, lower part of, lower portion of, bottom part of, bottom, bottom of
+  means   the lower part of an area
+
+position top
+  also    top of, the top of, on top of, tops of, top part of
+  means   the top of an area
+
+position front
+  also    front of, the front of, forward part of, fore, front part of, front half of
+  unless-after in, out
+  means   the front of an area
+
+position rear
+  also    back of, rear, hind, back part of, rear of, hind part of, hinder, rear part of, the back of
+  unless-after came
+  means   the rear of an area
+
+position side
+  also    side of, sides of, the side of, the sides of, either side of, both sides of, each side of, lateral, edges of the side of
+  means   the side of an area
+
+position middle
+  also    middle of, the middle of, center of, centre of, central, centre, center, mid, down the middle of, down the center of
+  also    middle, midline of, the center of, the centre of
+  means   the middle of an area
+
+position inner
+  also    inside of, innermost, inner part of, inner edge of, inner half of
+  means   the inner part of an area
+
+position outer
+  also    outside of, outermost, outer part of, outer edge of, outer half of, exterior, outter
+  means   the outer part of an area
+
+position tip
+  also    tip of, tips of, end of, ends of, the tip of, the tips of, the end of, the ends of, very tip of, tips of the
+  means   the tip of an area
+
+position base
+  also    base of, the base of, root of, bottom end of
+  means   the base of an area
+
+position edge
+  also    edge of, edges of, the edge of, the edges of, border of, borders of, rim of, margin of, fringe of, margins of
+  also    outline of, edging of, along the edge of
+  means   the edge of an area
+
+side tip-noun
+  hidden  yes
+  value   tip
+  position tip
+  also    tip, tipping, end
+  means   the tip, as a noun
+
+side edge-noun
+  hidden  yes
+  position edge
+  also    edge, edging, border, margin, fringe, outline, fringing, rim, trim, lining, trimming, outlining, edges
+  means   the edge, as a noun
+
+side base-noun
+  hidden  yes
+  position base
+  also    base, root
+  means   the base, as a noun
+
+side side-noun
+  hidden  yes
+  position side
+  also    side
+  means   the side, as a noun
+
+side center-noun
+  hidden  yes
+  position middle
+  also    center, centre, middle
+  means   the middle, as a noun
+
+side top-noun
+  hidden  yes
+  position top
+  also    top
+  means   the top, as a noun
+
+side underside-noun
+  hidden  yes
+  position under
+  also    underside, bottom
+  means   the underside, as a noun
+
+edged tipped
+  hidden  yes
+  position tip
+  also    tipped, tipping, ended
+  means   with tips of that colour
+
+edged edged
+  hidden  yes
+  position edge
+  also    edged, fringed, bordered, rimmed, trimmed, lined, outlined, margined, edging
+  means   with edges of that colour
+
+edged based
+  hidden  yes
+  position base
+  also    based
+  means   with a base of that colour
+
+edged sided
+  hidden  yes
+  position side
+  also    sided
+  means   with sides of that colour
+
+edged centred
+  hidden  yes
+  position middle
+  also    centred, centered
+  means   with a middle of that colour

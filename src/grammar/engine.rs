@@ -1,0 +1,313 @@
+//! Running rules over the terms of a note. The engine knows no birds.
+//!
+//! At each place every rule that can start there is tried; the longest match is taken (of two alike,
+//! the rule that stands first in the files), and reading goes on behind it. Patterns never give back
+//! what they took, and what a phrase matches at a place is remembered, so time grows with the
+//! length of the note. A rule is first only recognised; its records are built once it is chosen.
+
+use super::tokens::Token;
+use crate::lexicon::Lexicon;
+use crate::lexicon::names::Name;
+use crate::lexicon::record::{Parts, Record};
+use crate::rules::{Alternative, Pattern, Rules, Yield};
+use crate::span::Span;
+
+/// A rule that was applied, and what it yielded.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Match {
+    /// The rule's place in [`Rules::rules`].
+    pub rule: usize,
+    /// First token, by its place in the list the engine was given.
+    pub start: usize,
+    /// One past the last token.
+    pub end: usize,
+    /// What it yielded.
+    pub records: Vec<Record>,
+    /// The phrases it was built from, outermost first.
+    pub steps: Vec<Step>,
+}
+
+/// One phrase or rule in the making of a match.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Step {
+    /// How deep it lies.
+    pub depth: usize,
+    /// The rule or phrase.
+    pub rule: usize,
+    /// What it covers, in bytes.
+    pub span: Span,
+}
+
+const UNTRIED: u32 = 0;
+const FAILS: u32 = 1;
+
+/// Runs the rules over one stretch of tokens.
+pub struct Engine<'a> {
+    lexicon: &'a Lexicon,
+    rules: &'a Rules,
+    region: Name,
+    tokens: &'a [Token],
+    /// For each phrase at each place: untried, fails, or the end and the alternative.
+    memo: Vec<u32>,
+    /// Whether to keep the steps.
+    trace: bool,
+}
+
+impl<'a> Engine<'a> {
+    /// An engine over `tokens`, among which no skipped kinds remain.
+    pub fn new(
+        lexicon: &'a Lexicon,
+        rules: &'a Rules,
+        region: Name,
+        tokens: &'a [Token],
+        trace: bool,
+    ) -> Self {
+        let memo = vec![UNTRIED; rules.rules.len() * (tokens.len() + 1)];
+        Self { lexicon, rules, region, tokens, memo, trace }
+    }
+
+    /// Every match, left to right.
+    pub fn run(mut self) -> Vec<Match> {
+        let mut out = Vec::new();
+        let mut at = 0;
+        while at < self.tokens.len() {
+            let Some((rule, alternative, end)) = self.best(at) else {
+                at += 1;
+                continue;
+            };
+            let mut steps = Vec::new();
+            let records = self.evaluate(rule, alternative, at, 0, &mut steps);
+            out.push(Match { rule, start: at, end, records, steps });
+            at = end;
+        }
+        out
+    }
+
+    fn best(&mut self, at: usize) -> Option<(usize, usize, usize)> {
+        let rules = self.rules;
+        let mut best: Option<(usize, usize, usize)> = None;
+        for &rule in &rules.top {
+            if let Some((end, alternative)) = self.phrase(rule, at)
+                && end > at
+                && best.is_none_or(|(_, _, b)| end > b)
+            {
+                best = Some((rule, alternative, end));
+            }
+        }
+        best
+    }
+
+    /// The longest alternative of a rule or phrase at a place.
+    fn phrase(&mut self, rule: usize, at: usize) -> Option<(usize, usize)> {
+        let slot = rule * (self.tokens.len() + 1) + at;
+        match self.memo[slot] {
+            UNTRIED => {}
+            FAILS => return None,
+            packed => return Some(((packed >> 8) as usize - 1, (packed & 0xff) as usize)),
+        }
+        let rules = self.rules;
+        let mut best: Option<(usize, usize)> = None;
+        for (i, alternative) in rules.rules[rule].alternatives.iter().enumerate() {
+            if self.can_start(alternative, at)
+                && let Some(end) = self.fits(&alternative.pattern, at)
+                && best.is_none_or(|(b, _)| end > b)
+            {
+                best = Some((end, i));
+            }
+        }
+        self.memo[slot] = best.map_or(FAILS, |(end, alternative)| {
+            let packed = ((end + 1) << 8) | (alternative & 0xff);
+            u32::try_from(packed).unwrap_or(FAILS)
+        });
+        best
+    }
+
+    fn can_start(&self, alternative: &Alternative, at: usize) -> bool {
+        let first = &alternative.first;
+        first.any
+            || self
+                .tokens
+                .get(at)
+                .is_some_and(|t| t.kinds & first.kinds != 0 || first.words.contains(&t.first))
+    }
+
+    /// Where `pattern` ends if it fits at `at`.
+    fn fits(&mut self, pattern: &'a Pattern, at: usize) -> Option<usize> {
+        match pattern {
+            Pattern::Kind(set) => {
+                self.tokens.get(at).filter(|t| t.kinds & set != 0).map(|_| at + 1)
+            }
+            Pattern::KindOf(set, ids) => {
+                let token = self.tokens.get(at)?;
+                let sense = token.sense(self.lexicon, *set, self.region)?;
+                let id = self.lexicon.vocabulary.terms[sense.term as usize].id;
+                ids.contains(&id).then_some(at + 1)
+            }
+            Pattern::Word(word) => {
+                self.tokens.get(at).filter(|t| t.first == *word && t.last == *word).map(|_| at + 1)
+            }
+            Pattern::Phrase(p) => self.phrase(*p, at).map(|(end, _)| end),
+            Pattern::Seq(items) => items.iter().try_fold(at, |at, item| self.fits(item, at)),
+            Pattern::Alt(items) => items.iter().find_map(|item| self.fits(item, at)),
+            Pattern::Opt(inner) => Some(self.fits(inner, at).unwrap_or(at)),
+            Pattern::Star(inner) => Some(self.repeat(inner, at)),
+            Pattern::Plus(inner) => {
+                let first = self.fits(inner, at)?;
+                Some(self.repeat(inner, first))
+            }
+            Pattern::Not(inner) => self.fits(inner, at).is_none().then_some(at),
+            Pattern::And(inner) => self.fits(inner, at).map(|_| at),
+            Pattern::Behind(yes, inner) => {
+                let fits = at.checked_sub(1).is_some_and(|b| self.fits(inner, b) == Some(at));
+                (fits == *yes).then_some(at)
+            }
+            Pattern::Start => (at == 0).then_some(at),
+            Pattern::End => (at == self.tokens.len()).then_some(at),
+            Pattern::Capture(_, inner) => self.fits(inner, at),
+        }
+    }
+
+    fn repeat(&mut self, inner: &'a Pattern, from: usize) -> usize {
+        let mut at = from;
+        while let Some(next) = self.fits(inner, at) {
+            if next == at {
+                break;
+            }
+            at = next;
+        }
+        at
+    }
+
+    /// Builds the records of a rule or phrase already known to fit at `at`.
+    fn evaluate(
+        &mut self,
+        rule: usize,
+        alternative: usize,
+        at: usize,
+        depth: usize,
+        steps: &mut Vec<Step>,
+    ) -> Vec<Record> {
+        let rules = self.rules;
+        let alternative = &rules.rules[rule].alternatives[alternative];
+        let mut kept: Vec<Vec<Record>> = vec![Vec::new(); alternative.captures.len()];
+        let mine = steps.len();
+        if self.trace {
+            steps.push(Step { depth, rule, span: Span::default() });
+        }
+        let end = self.walk(&alternative.pattern, at, None, &mut kept, depth, steps);
+        if let (true, Some(end)) = (self.trace, end)
+            && end > at
+        {
+            steps[mine].span = self.tokens[at].span.join(self.tokens[end - 1].span);
+        }
+        yielded(&alternative.yields, &kept)
+    }
+
+    /// Walks a pattern that fits, keeping what its captures say.
+    fn walk(
+        &mut self,
+        pattern: &'a Pattern,
+        at: usize,
+        into: Option<usize>,
+        kept: &mut Vec<Vec<Record>>,
+        depth: usize,
+        steps: &mut Vec<Step>,
+    ) -> Option<usize> {
+        match pattern {
+            Pattern::Kind(set) | Pattern::KindOf(set, _) => {
+                let end = self.fits(pattern, at)?;
+                if let Some(into) = into {
+                    kept[into].push(self.record(at, *set));
+                }
+                Some(end)
+            }
+            Pattern::Word(_) => {
+                let end = self.fits(pattern, at)?;
+                if let Some(into) = into {
+                    kept[into].push(Record::at(self.tokens[at].span));
+                }
+                Some(end)
+            }
+            Pattern::Phrase(p) => {
+                let (end, alternative) = self.phrase(*p, at)?;
+                if let Some(into) = into {
+                    let records = self.evaluate(*p, alternative, at, depth + 1, steps);
+                    kept[into].extend(records);
+                }
+                Some(end)
+            }
+            Pattern::Seq(items) => items
+                .iter()
+                .try_fold(at, |at, item| self.walk(item, at, into, kept, depth, steps)),
+            Pattern::Alt(items) => {
+                let item = items.iter().find(|item| self.fits(item, at).is_some())?;
+                self.walk(item, at, into, kept, depth, steps)
+            }
+            Pattern::Opt(inner) => match self.fits(inner, at) {
+                Some(_) => self.walk(inner, at, into, kept, depth, steps),
+                None => Some(at),
+            },
+            Pattern::Star(inner) | Pattern::Plus(inner) => {
+                let mut at = at;
+                while let Some(next) = self.fits(inner, at) {
+                    if next == at {
+                        break;
+                    }
+                    self.walk(inner, at, into, kept, depth, steps)?;
+                    at = next;
+                }
+                Some(at)
+            }
+            Pattern::Capture(name, inner) => {
+                self.walk(inner, at, Some(*name), kept, depth, steps)
+            }
+            Pattern::Not(_)
+            | Pattern::And(_)
+            | Pattern::Behind(..)
+            | Pattern::Start
+            | Pattern::End => Some(at),
+        }
+    }
+
+    /// What the token at `at` says when read as one of `kinds`.
+    fn record(&self, at: usize, kinds: u128) -> Record {
+        let token = &self.tokens[at];
+        let mut record =
+            token.sense(self.lexicon, kinds, self.region).map_or_else(Record::default, |s| s.record);
+        record.number = token.number.or(record.number);
+        record.parts = Parts::one(token.span);
+        record
+    }
+}
+
+fn yielded(yields: &Yield, kept: &[Vec<Record>]) -> Vec<Record> {
+    match yields {
+        Yield::Var(name) => kept[*name].clone(),
+        Yield::OrEmpty(name) if kept[*name].is_empty() => vec![Record::default()],
+        Yield::OrEmpty(name) => kept[*name].clone(),
+        Yield::Folded(name) => {
+            vec![kept[*name].iter().fold(Record::default(), |all, one| all.merge(one))]
+        }
+        Yield::Literal(record, taken, upper) => {
+            let mut record = **record;
+            for &(to, name, from) in taken {
+                if let Some(first) = kept[name].first() {
+                    record.set(to, first.get(from));
+                }
+            }
+            if let Some(first) = upper.and_then(|name| kept[name].first()) {
+                record.upper = first.number;
+                record.parts.add_all(&first.parts);
+            }
+            vec![record]
+        }
+        Yield::Sum(items) => items.iter().flat_map(|item| yielded(item, kept)).collect(),
+        Yield::Product(items) => {
+            let mut lists = items.iter().map(|item| yielded(item, kept));
+            let first = lists.next().unwrap_or_default();
+            lists.fold(first, |left, right| {
+                left.iter().flat_map(|l| right.iter().map(|r| l.merge(r))).collect()
+            })
+        }
+    }
+}

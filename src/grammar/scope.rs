@@ -1,0 +1,136 @@
+//! The reach of words that deny, doubt, or say that something could not be seen.
+//!
+//! Such a word (of a kind with `force scope`) gives what it says to the next match that starts
+//! within a few words, and on from there over links ("or") to the matches that follow. A closing
+//! word or sign ends its reach. A word that reaches back ("absent", "not seen", "?") gives it to
+//! the match right before.
+
+use super::engine::Match;
+use super::tokens::Token;
+use crate::lexicon::Lexicon;
+use crate::lexicon::kinds::{Force, KindSet};
+use crate::lexicon::names::Name;
+use crate::lexicon::record::{Parts, Record, Slot};
+use crate::lexicon::vocabulary::Reach;
+
+/// How many words may stand between such a word and what it is said of.
+const MOST_BETWEEN: usize = 4;
+
+/// The kinds that matter here.
+#[derive(Clone, Copy, Debug)]
+pub struct Forces {
+    scope: KindSet,
+    closes: KindSet,
+    links: KindSet,
+    comma: KindSet,
+}
+
+impl Forces {
+    /// Those of a lexicon.
+    pub fn of(lexicon: &Lexicon) -> Self {
+        let of = |force| lexicon.kinds.set_where(|k| k.force == force);
+        Self {
+            scope: of(Force::Scope),
+            closes: of(Force::Closes),
+            links: of(Force::Links),
+            comma: lexicon.kinds.find("comma").map_or(0, |k| k.bit()),
+        }
+    }
+}
+
+/// Applies every such word among `tokens` that no match has taken into itself.
+pub fn apply(
+    lexicon: &Lexicon,
+    forces: &Forces,
+    region: Name,
+    tokens: &[Token],
+    matches: &mut [Match],
+) {
+    for (at, token) in tokens.iter().enumerate() {
+        let scope = token.kinds & forces.scope;
+        if scope == 0 || matches.iter().any(|m| m.start <= at && at < m.end) {
+            continue;
+        }
+        let Some(sense) = token.sense(lexicon, scope, region) else { continue };
+        let mut says = sense.record;
+        says.parts = Parts::one(token.span);
+        let reach = lexicon.vocabulary.terms[sense.term as usize].reach;
+        let ahead = || next_match(forces, tokens, matches, at + 1);
+        let behind = || previous_match(forces, tokens, matches, at);
+        match reach {
+            Reach::Forward => {
+                if let Some(first) = ahead() {
+                    give_on(forces, tokens, matches, first, &says);
+                }
+            }
+            Reach::Back => {
+                if let Some(last) = behind() {
+                    give(&mut matches[last], &says);
+                }
+            }
+            Reach::Either => match (ahead(), behind()) {
+                (Some(first), _) => give_on(forces, tokens, matches, first, &says),
+                (None, Some(last)) => give(&mut matches[last], &says),
+                (None, None) => {}
+            },
+        }
+    }
+}
+
+/// The match that starts at or soon after `from`, with nothing between that ends the reach.
+fn next_match(
+    forces: &Forces,
+    tokens: &[Token],
+    matches: &[Match],
+    from: usize,
+) -> Option<usize> {
+    let index = matches.iter().position(|m| m.start >= from)?;
+    let between = tokens.get(from..matches[index].start)?;
+    let ends = forces.closes | forces.comma | forces.scope;
+    let free = between.len() <= MOST_BETWEEN && between.iter().all(|t| t.kinds & ends == 0);
+    free.then_some(index)
+}
+
+/// The match that ends right before `to`.
+fn previous_match(
+    forces: &Forces,
+    tokens: &[Token],
+    matches: &[Match],
+    to: usize,
+) -> Option<usize> {
+    let index = matches.iter().rposition(|m| m.end <= to)?;
+    let between = tokens.get(matches[index].end..to)?;
+    let ends = forces.closes | forces.scope;
+    let free = between.len() <= MOST_BETWEEN && between.iter().all(|t| t.kinds & ends == 0);
+    free.then_some(index)
+}
+
+/// Gives `says` to a match and to those linked behind it.
+fn give_on(forces: &Forces, tokens: &[Token], matches: &mut [Match], first: usize, says: &Record) {
+    give(&mut matches[first], says);
+    for next in first + 1..matches.len() {
+        let between = &tokens[matches[next - 1].end..matches[next].start];
+        let linked = between.iter().any(|t| t.kinds & forces.links != 0)
+            && between.iter().all(|t| t.kinds & (forces.closes | forces.scope) == 0)
+            && between.len() <= MOST_BETWEEN;
+        if !linked {
+            break;
+        }
+        give(&mut matches[next], says);
+    }
+}
+
+fn give(found: &mut Match, says: &Record) {
+    for record in &mut found.records {
+        *record = with_force(record, says);
+    }
+}
+
+/// What a record says, with the force on top: a denial replaces, a doubt is added.
+fn with_force(record: &Record, says: &Record) -> Record {
+    let mut out = record.merge(says);
+    for slot in [Slot::Polarity, Slot::Certainty] {
+        out.set(slot, says.get(slot).or(record.get(slot)));
+    }
+    out
+}

@@ -1,0 +1,223 @@
+//! From words to terms: the longest form that starts at each word, with every reading it has.
+//!
+//! Hyphens between the words of a form are looked past. A word nobody knows is first tried without
+//! a possessive ending, then mended where its spelling is near a form and its neighbours speak of a
+//! bird; what stays unknown stays unknown.
+
+use super::spelling::mend;
+use crate::lexicon::Lexicon;
+use crate::lexicon::kinds::{KindId, KindSet};
+use crate::lexicon::names::Name;
+use crate::lexicon::vocabulary::{Neighbours, Node, Sense, WordId, normalise_into};
+use crate::span::Span;
+use crate::words::{Class, Word};
+
+/// A word number that stands for no word.
+pub const NO_WORD: WordId = WordId::MAX;
+
+/// A term found in a text, or a word or sign that is none.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Token {
+    /// Where it stands.
+    pub span: Span,
+    /// The kinds it can be read as, its surroundings considered.
+    pub kinds: KindSet,
+    /// The form in the vocabulary; 0 for signs, digits and unknown words.
+    pub node: Node,
+    /// Its first word.
+    pub first: WordId,
+    /// Its last word.
+    pub last: WordId,
+    /// The number that digits say.
+    pub number: Option<f32>,
+    /// Whether its spelling was mended.
+    pub mended: bool,
+}
+
+impl Token {
+    /// The reading of this token as one of `kinds`, that of `region` first.
+    pub fn sense<'l>(
+        &self,
+        lexicon: &'l Lexicon,
+        kinds: KindSet,
+        region: Name,
+    ) -> Option<&'l Sense> {
+        let wanted = self.kinds & kinds;
+        let mut fallback = None;
+        for sense in lexicon.vocabulary.senses(self.node) {
+            if sense.kind.bit() & wanted == 0 || !self.fits_kind(sense.kind) {
+                continue;
+            }
+            if !sense.region.is_some() || sense.region == region {
+                return Some(sense);
+            }
+            fallback = fallback.or(Some(sense));
+        }
+        fallback
+    }
+
+    const fn fits_kind(&self, kind: KindId) -> bool {
+        self.kinds & kind.bit() != 0
+    }
+}
+
+/// What is looked up often, once.
+#[derive(Clone, Copy, Debug)]
+pub struct Basics {
+    signs: [KindSet; Class::SIGNS.len()],
+    unknown: KindSet,
+    number: KindSet,
+}
+
+impl Basics {
+    /// The built-in kinds of a lexicon.
+    pub fn of(lexicon: &Lexicon) -> Self {
+        let bit = |name: &str| lexicon.kinds.find(name).map_or(0, KindId::bit);
+        let mut signs = [0; Class::SIGNS.len()];
+        for (slot, class) in signs.iter_mut().zip(Class::SIGNS) {
+            *slot = bit(class.name());
+        }
+        Self {
+            signs,
+            unknown: bit(crate::lexicon::kinds::UNKNOWN),
+            number: bit(Class::Digits.name()),
+        }
+    }
+
+    /// The kinds of a class of signs.
+    pub fn sign(&self, class: Class) -> KindSet {
+        Class::SIGNS.iter().position(|&c| c == class).map_or(0, |i| self.signs[i])
+    }
+
+    /// The kind of unknown words.
+    pub const fn unknown(&self) -> KindSet {
+        self.unknown
+    }
+}
+
+/// Reads `words` of `text` into `out`, which is emptied first.
+pub fn tokens_into(
+    text: &str,
+    words: &[Word],
+    lexicon: &Lexicon,
+    basics: &Basics,
+    out: &mut Vec<Token>,
+) {
+    out.clear();
+    let mut ids = Vec::with_capacity(words.len());
+    look_up(text, words, lexicon, &mut ids);
+    let mut at = 0;
+    while at < words.len() {
+        let (token, next) = longest(text, words, &ids, at, lexicon, basics);
+        out.push(token);
+        at = next;
+    }
+    apply_contexts(lexicon, out);
+    if out.iter().any(|t| t.kinds == basics.unknown) {
+        mend(text, lexicon, basics, out);
+    }
+}
+
+/// The number of each word, [`NO_WORD`] for signs and unknown words.
+fn look_up(text: &str, words: &[Word], lexicon: &Lexicon, ids: &mut Vec<WordId>) {
+    let vocabulary = &lexicon.vocabulary;
+    let mut scratch = String::new();
+    for word in words {
+        if matches!(word.class, Class::Letters | Class::Digits | Class::Symbol) {
+            normalise_into(word.span.of(text), &mut scratch);
+            let known = vocabulary.word(&scratch).or_else(|| {
+                scratch.strip_suffix("'s").and_then(|stem| vocabulary.word(stem))
+            });
+            ids.push(known.unwrap_or(NO_WORD));
+        } else {
+            ids.push(NO_WORD);
+        }
+    }
+}
+
+fn longest(
+    text: &str,
+    words: &[Word],
+    ids: &[WordId],
+    at: usize,
+    lexicon: &Lexicon,
+    basics: &Basics,
+) -> (Token, usize) {
+    let vocabulary = &lexicon.vocabulary;
+    let mut node = 0;
+    let mut best: Option<(Node, usize)> = None;
+    let mut i = at;
+    while i < words.len() {
+        if i > at && words[i].class == Class::Hyphen {
+            i += 1;
+            continue;
+        }
+        if ids[i] == NO_WORD {
+            break;
+        }
+        node = vocabulary.step(node, ids[i]);
+        if node == 0 {
+            break;
+        }
+        i += 1;
+        if vocabulary.kinds(node) != 0 {
+            best = Some((node, i));
+        }
+    }
+    let word = words[at];
+    let mut token = Token {
+        span: word.span,
+        kinds: 0,
+        node: 0,
+        first: ids[at],
+        last: ids[at],
+        number: None,
+        mended: false,
+    };
+    if word.class == Class::Digits {
+        token.kinds = basics.number;
+        token.number = word.span.of(text).replace(',', ".").parse().ok();
+    }
+    if let Some((node, end)) = best {
+        token.span = word.span.join(words[end - 1].span);
+        token.kinds |= vocabulary.kinds(node);
+        token.node = node;
+        token.last = ids[end - 1];
+        return (token, end);
+    }
+    if token.kinds == 0 {
+        token.kinds = match word.class {
+            Class::Letters => basics.unknown,
+            class => basics.sign(class),
+        };
+    }
+    (token, at + 1)
+}
+
+/// Takes away the readings that their surroundings rule out.
+fn apply_contexts(lexicon: &Lexicon, tokens: &mut [Token]) {
+    for i in 0..tokens.len() {
+        let senses = lexicon.vocabulary.senses(tokens[i].node);
+        if !senses.iter().any(|s| s.bound) {
+            continue;
+        }
+        let before = i.checked_sub(1).map(|b| (tokens[b].kinds, tokens[b].last));
+        let after = tokens.get(i + 1).map(|t| (t.kinds, t.first));
+        let near = |list: &Neighbours, side: Option<(KindSet, WordId)>| {
+            side.is_some_and(|(kinds, word)| list.hold(kinds, word))
+        };
+        let mut kinds: KindSet = tokens[i].kinds & !lexicon.vocabulary.kinds(tokens[i].node);
+        for sense in senses {
+            let context = &lexicon.vocabulary.terms[sense.term as usize].context;
+            let out = sense.bound
+                && (near(&context.unless_after, before)
+                    || near(&context.unless_before, after)
+                    || context.only_after.as_ref().is_some_and(|list| !near(list, before))
+                    || context.only_before.as_ref().is_some_and(|list| !near(list, after)));
+            if !out {
+                kinds |= sense.kind.bit();
+            }
+        }
+        tokens[i].kinds = kinds;
+    }
+}

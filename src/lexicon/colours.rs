@@ -1,0 +1,70 @@
+//! Colours as places in a perceptual space.
+//!
+//! Each colour word has a place in CIE Lab (D65); how alike two are is CIEDE2000 through the
+//! `palette` crate. A difference of about 2 is just visible; rusty and orange are some 25 apart,
+//! rusty and blue over 60.
+
+use super::entry::Entry;
+use super::names::{Name, Names};
+use crate::diagnostic::{Diagnostic, Diagnostics};
+use palette::Lab;
+use palette::color_difference::Ciede2000;
+use palette::white_point::D65;
+use rustc_hash::FxHashMap;
+
+/// A place in the space: lightness 0 to 100, a (green to red), b (blue to yellow).
+pub type Place = Lab<D65, f32>;
+
+/// The places of all colour words.
+#[derive(Clone, Debug, Default)]
+pub struct Colours {
+    places: Vec<(Name, Place)>,
+    index: FxHashMap<Name, usize>,
+}
+
+impl Colours {
+    /// Reads the `colour` entries; one without a place is an error.
+    pub fn read(entries: &[Entry], names: &mut Names, wrong: &mut Diagnostics) -> Self {
+        let mut out = Self::default();
+        for entry in entries.iter().filter(|e| e.kind == "colour") {
+            if let Some(value) = entry.get("value")
+                && value != entry.id
+            {
+                continue;
+            }
+            match entry.numbers("lab", 3) {
+                Ok(Some(n)) => {
+                    let name = names.intern(&entry.id);
+                    out.index.insert(name, out.places.len());
+                    out.places.push((name, Lab::new(n[0], n[1], n[2])));
+                }
+                Ok(None) => wrong.push(
+                    Diagnostic::error(
+                        "colour-without-place",
+                        &entry.source,
+                        entry.span,
+                        format!("`{}` has no place in the colour space", entry.id),
+                    )
+                    .hint("add `lab L a b`, or `value` with the id of a colour that has one"),
+                ),
+                Err(diagnostic) => wrong.push(*diagnostic),
+            }
+        }
+        out
+    }
+
+    /// The place of a colour.
+    pub fn place(&self, colour: Name) -> Option<Place> {
+        self.index.get(&colour).map(|&at| self.places[at].1)
+    }
+
+    /// Every colour with its place.
+    pub fn iter(&self) -> impl Iterator<Item = (Name, Place)> {
+        self.places.iter().copied()
+    }
+
+    /// How far two colours are apart (CIEDE2000).
+    pub fn distance(&self, a: Name, b: Name) -> Option<f32> {
+        Some(self.place(a)?.difference(self.place(b)?))
+    }
+}

@@ -1,0 +1,158 @@
+//! The parts of a bird: which lies within which, which words stand for several, in which order.
+
+use super::entry::Entry;
+use super::names::{Name, Names};
+use crate::diagnostic::{Diagnostic, Diagnostics};
+use rustc_hash::FxHashMap;
+
+/// A part of the bird.
+#[derive(Clone, Debug)]
+pub struct Area {
+    /// Its id.
+    pub id: Name,
+    /// The part it lies within; none for the whole bird.
+    pub within: Name,
+    /// The parts an everyday word stands for; empty for standard parts.
+    pub resolves: Vec<Name>,
+    /// Whether only some birds show it, so that naming it says something.
+    pub optional: bool,
+    /// How much of its parent's surface it is, in proportion to its siblings.
+    pub share: f32,
+    /// An aspect that is called otherwise when said of this part, and what it is called.
+    pub reads: Option<(Name, Name)>,
+    /// What it is, for people.
+    pub means: String,
+}
+
+/// All parts, in topographical order.
+#[derive(Clone, Debug, Default)]
+pub struct Topography {
+    areas: Vec<Area>,
+    index: FxHashMap<Name, usize>,
+    at: FxHashMap<(Name, Name), Name>,
+}
+
+/// Hidden entries only lend further forms to an area.
+fn is_area(entry: &Entry) -> bool {
+    entry.kind == "area" && entry.get("hidden").is_none()
+}
+
+impl Topography {
+    /// Reads the `area` entries. The order of the entries is the topographical order.
+    pub fn read(entries: &[Entry], names: &mut Names, wrong: &mut Diagnostics) -> Self {
+        let mut out = Self::default();
+        for entry in entries.iter().filter(|e| is_area(e)) {
+            let id = names.intern(&entry.id);
+            let share = match entry.numbers("share", 1) {
+                Ok(found) => found.map_or(1.0, |n| n[0]),
+                Err(diagnostic) => {
+                    wrong.push(*diagnostic);
+                    1.0
+                }
+            };
+            for field in entry.fields.iter().filter(|f| f.key == "at") {
+                match field.value.split_once(' ') {
+                    Some((area, position)) => {
+                        let key = (names.intern(area.trim()), names.intern(position.trim()));
+                        out.at.insert(key, id);
+                    }
+                    None => wrong.push(
+                        Diagnostic::error(
+                            "bad-value",
+                            &entry.source,
+                            field.span,
+                            "`at` expects an area and a position",
+                        )
+                        .hint("such as `at tail tip`"),
+                    ),
+                }
+            }
+            out.index.insert(id, out.areas.len());
+            out.areas.push(Area {
+                id,
+                within: entry.get("within").map_or(Name::NONE, |w| names.intern(w)),
+                resolves: entry.items("resolves").map(|p| names.intern(p)).collect(),
+                optional: entry.get("optional") == Some("yes"),
+                share,
+                reads: entry
+                    .get("reads")
+                    .and_then(|r| r.split_once(" as "))
+                    .map(|(from, to)| (names.intern(from.trim()), names.intern(to.trim()))),
+                means: entry.get("means").unwrap_or_default().to_owned(),
+            });
+        }
+        out.check(entries, names, wrong);
+        out
+    }
+
+    /// Every area an entry speaks of must be declared, and no area may lie within itself.
+    fn check(&self, entries: &[Entry], names: &Names, wrong: &mut Diagnostics) {
+        for entry in entries.iter().filter(|e| is_area(e)) {
+            for key in ["within", "resolves"] {
+                for item in entry.items(key) {
+                    if !self.index.contains_key(&names.find(item)) {
+                        let span = entry.field(key).map_or(entry.span, |f| f.span);
+                        wrong.push(
+                            Diagnostic::error(
+                                "unknown-area",
+                                &entry.source,
+                                span,
+                                format!("there is no area `{item}`"),
+                            )
+                            .hint("`rectrix lexicon find` lists the areas"),
+                        );
+                    }
+                }
+            }
+            let mut at = names.find(&entry.id);
+            for _ in 0..=self.areas.len() {
+                at = self.parent(at);
+            }
+            if at.is_some() {
+                wrong.push(Diagnostic::error(
+                    "area-loop",
+                    &entry.source,
+                    entry.span,
+                    format!("`{}` lies within itself", entry.id),
+                ));
+            }
+        }
+    }
+
+    /// What is known of an area.
+    pub fn get(&self, id: Name) -> Option<&Area> {
+        self.index.get(&id).map(|&at| &self.areas[at])
+    }
+
+    /// The part it lies within.
+    pub fn parent(&self, id: Name) -> Name {
+        self.get(id).map_or(Name::NONE, |a| a.within)
+    }
+
+    /// Whether `inner` is `outer` or lies within it.
+    pub fn covers(&self, outer: Name, inner: Name) -> bool {
+        let mut at = inner;
+        while at.is_some() {
+            if at == outer {
+                return true;
+            }
+            at = self.parent(at);
+        }
+        false
+    }
+
+    /// The area at a position of another ("tip of the tail"), where it has a name of its own.
+    pub fn at(&self, area: Name, position: Name) -> Option<Name> {
+        self.at.get(&(area, position)).copied()
+    }
+
+    /// The place of an area in topographical order.
+    pub fn order(&self, id: Name) -> usize {
+        self.index.get(&id).copied().unwrap_or(usize::MAX)
+    }
+
+    /// Every area, in topographical order.
+    pub fn iter(&self) -> impl Iterator<Item = &Area> {
+        self.areas.iter()
+    }
+}

@@ -1,0 +1,441 @@
+//! Every form of every term, found by its words.
+//!
+//! Forms are sequences of words; a trie over word numbers finds the longest one that starts at a
+//! place. Hyphens and spaces are alike, and a form of two words is also known written as one.
+
+use super::entry::Entry;
+use super::kinds::{Inflection, KindId, KindSet, Kinds, record_of};
+use super::morphology::{bend_first, bend_last, with_ed, with_ing, with_ish, with_s};
+use super::names::{Name, Names};
+use super::record::{Record, Slot};
+use crate::diagnostic::{Diagnostic, Diagnostics, Source};
+use crate::span::Span;
+use crate::words::{Class, words};
+use rustc_hash::FxHashMap;
+
+/// The number of a word.
+pub type WordId = u32;
+/// A node of the trie of forms; 0 is the root and stands for "nothing".
+pub type Node = u32;
+
+/// A term of the vocabulary.
+#[derive(Clone, Debug)]
+pub struct Term {
+    /// Its kind.
+    pub kind: KindId,
+    /// Its id.
+    pub id: Name,
+    /// What it means, for people.
+    pub means: String,
+    /// Its id in an outside vocabulary of qualities, where it has one.
+    pub pato: Option<String>,
+    /// The forms as written in the lexicon, its own id first.
+    pub forms: Vec<String>,
+    /// Where a reading of it may or may not stand.
+    pub context: Context,
+    /// Which way its force reaches, for kinds that have one.
+    pub reach: Reach,
+    /// The region it belongs to; none for everywhere.
+    pub region: Name,
+    /// The file it comes from.
+    pub source: Source,
+    /// Where in that file.
+    pub span: Span,
+}
+
+/// Which way a word's force reaches.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
+pub enum Reach {
+    /// To what follows.
+    #[default]
+    Forward,
+    /// To what stands before.
+    Back,
+    /// To what follows; where nothing does, to what stands before.
+    Either,
+}
+
+/// Words or kinds of words that may stand beside a reading.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Neighbours {
+    /// Kinds.
+    pub kinds: KindSet,
+    /// Single words.
+    pub words: Vec<WordId>,
+}
+
+impl Neighbours {
+    /// Whether a neighbour of these kinds and that word is one of them.
+    pub fn hold(&self, kinds: KindSet, word: WordId) -> bool {
+        self.kinds & kinds != 0 || self.words.contains(&word)
+    }
+
+    fn is_empty(&self) -> bool {
+        self.kinds == 0 && self.words.is_empty()
+    }
+}
+
+/// Where a reading holds or does not.
+#[derive(Clone, Debug, Default)]
+pub struct Context {
+    /// Not right after one of these.
+    pub unless_after: Neighbours,
+    /// Not right before one of these.
+    pub unless_before: Neighbours,
+    /// Only right after one of these.
+    pub only_after: Option<Neighbours>,
+    /// Only right before one of these.
+    pub only_before: Option<Neighbours>,
+}
+
+impl Context {
+    /// Whether there is nothing to look at.
+    pub fn is_free(&self) -> bool {
+        self.unless_after.is_empty()
+            && self.unless_before.is_empty()
+            && self.only_after.is_none()
+            && self.only_before.is_none()
+    }
+}
+
+/// One reading of a form.
+#[derive(Clone, Debug)]
+pub struct Sense {
+    /// Which kind it is read as.
+    pub kind: KindId,
+    /// The term, by its place in [`Vocabulary::terms`].
+    pub term: u32,
+    /// What it says.
+    pub record: Record,
+    /// The region it belongs to.
+    pub region: Name,
+    /// Whether its term has a [`Context`].
+    pub bound: bool,
+}
+
+#[derive(Clone, Debug, Default)]
+struct NodeData {
+    senses: Vec<Sense>,
+    kinds: KindSet,
+    has_children: bool,
+}
+
+/// The vocabulary.
+#[derive(Clone, Debug, Default)]
+pub struct Vocabulary {
+    /// Every term.
+    pub terms: Vec<Term>,
+    words: FxHashMap<Box<str>, WordId>,
+    word_texts: Vec<Box<str>>,
+    first: Vec<Node>,
+    edges: FxHashMap<(Node, WordId), Node>,
+    nodes: Vec<NodeData>,
+}
+
+/// Brings a word to the form it is looked up in: lower case, straight apostrophes.
+pub fn normalise_into(word: &str, out: &mut String) {
+    out.clear();
+    if word.is_ascii() {
+        out.push_str(word);
+        out.make_ascii_lowercase();
+        return;
+    }
+    for c in word.chars() {
+        match c {
+            '\u{2019}' | '\u{2018}' | '\u{02bc}' | '`' => out.push('\''),
+            _ => out.extend(c.to_lowercase()),
+        }
+    }
+}
+
+impl Vocabulary {
+    /// An empty one.
+    pub fn new() -> Self {
+        Self { nodes: vec![NodeData::default()], ..Self::default() }
+    }
+
+    /// The number of a word, if any form or rule uses it.
+    pub fn word(&self, text: &str) -> Option<WordId> {
+        self.words.get(text).copied()
+    }
+
+    /// The text of a word.
+    pub fn word_text(&self, word: WordId) -> &str {
+        &self.word_texts[word as usize]
+    }
+
+    /// The number of a word, made if it is new.
+    pub fn intern(&mut self, text: &str) -> WordId {
+        if let Some(id) = self.word(text) {
+            return id;
+        }
+        let id = WordId::try_from(self.word_texts.len()).unwrap_or(WordId::MAX);
+        self.words.insert(text.into(), id);
+        self.word_texts.push(text.into());
+        self.first.push(0);
+        id
+    }
+
+    /// The node after `word` from `node`; 0 if no form goes on that way.
+    pub fn step(&self, node: Node, word: WordId) -> Node {
+        if node == 0 {
+            return self.first.get(word as usize).copied().unwrap_or(0);
+        }
+        if !self.nodes[node as usize].has_children {
+            return 0;
+        }
+        self.edges.get(&(node, word)).copied().unwrap_or(0)
+    }
+
+    /// The readings of the form that ends at a node.
+    pub fn senses(&self, node: Node) -> &[Sense] {
+        &self.nodes[node as usize].senses
+    }
+
+    /// The kinds of those readings.
+    pub fn kinds(&self, node: Node) -> KindSet {
+        self.nodes[node as usize].kinds
+    }
+
+    /// Every form of one word with its text and node.
+    pub fn single_words(&self) -> impl Iterator<Item = (&str, Node)> {
+        self.word_texts
+            .iter()
+            .zip(&self.first)
+            .filter(|&(_, &node)| node != 0 && self.kinds(node) != 0)
+            .map(|(text, &node)| (text.as_ref(), node))
+    }
+
+    /// The node of a form written out, 0 if it is none.
+    pub fn find(&self, form: &str) -> Node {
+        let mut scratch = String::new();
+        let mut node = 0;
+        for word in form_words(form) {
+            normalise_into(word, &mut scratch);
+            let Some(id) = self.word(&scratch) else { return 0 };
+            node = self.step(node, id);
+            if node == 0 {
+                return 0;
+            }
+        }
+        node
+    }
+
+    fn node_of(&mut self, form: &str) -> Node {
+        let mut scratch = String::new();
+        let mut node = 0;
+        for word in form_words(form) {
+            normalise_into(word, &mut scratch);
+            let id = self.intern(&scratch);
+            let next = self.step(node, id);
+            node = if next != 0 { next } else { self.grow(node, id) };
+        }
+        node
+    }
+
+    fn grow(&mut self, node: Node, word: WordId) -> Node {
+        let next = Node::try_from(self.nodes.len()).unwrap_or(0);
+        self.nodes.push(NodeData::default());
+        if node == 0 {
+            self.first[word as usize] = next;
+        } else {
+            self.nodes[node as usize].has_children = true;
+            self.edges.insert((node, word), next);
+        }
+        next
+    }
+
+    /// Adds a reading to a form. A second reading of the same kind and region is refused, and the
+    /// one that stands is given back.
+    fn add(&mut self, form: &str, sense: Sense) -> Option<u32> {
+        let node = self.node_of(form);
+        if node == 0 {
+            return None;
+        }
+        let data = &mut self.nodes[node as usize];
+        let clash = data
+            .senses
+            .iter()
+            .find(|s| s.kind == sense.kind && s.region == sense.region && !s.bound && !sense.bound)
+            .map(|s| s.term);
+        if clash.is_none() {
+            data.kinds |= sense.kind.bit();
+            data.senses.push(sense);
+        }
+        clash.filter(|&term| term != u32::MAX)
+    }
+
+    /// Adds every vocabulary entry.
+    pub fn add_entries(
+        &mut self,
+        entries: &[Entry],
+        kinds: &Kinds,
+        names: &mut Names,
+        wrong: &mut Diagnostics,
+    ) {
+        let mut derived = Vec::new();
+        for entry in entries {
+            let Some(kind_id) = kinds.find(&entry.kind) else { continue };
+            let kind = kinds.get(kind_id);
+            let term_id = u32::try_from(self.terms.len()).unwrap_or(u32::MAX);
+            let own = entry.id.replace('-', " ");
+            let mut forms: Vec<String> = Vec::new();
+            if entry.get("hidden").is_none() {
+                forms.push(own);
+            }
+            forms.extend(entry.items("also").map(str::to_owned));
+            let context = read_context(entry, kinds, self);
+            let region = entry.get("region").filter(|r| *r != "both");
+            let term = Term {
+                kind: kind_id,
+                id: names.intern(&entry.id),
+                means: entry.get("means").unwrap_or_default().to_owned(),
+                pato: entry.get("pato").map(str::to_owned),
+                forms: forms.clone(),
+                region: region.map_or(Name::NONE, |r| names.intern(r)),
+                context,
+                reach: match entry.get("reach") {
+                    Some("back") => Reach::Back,
+                    Some("either") => Reach::Either,
+                    _ => Reach::Forward,
+                },
+                source: entry.source.clone(),
+                span: entry.span,
+            };
+            let sense = Sense {
+                kind: kind_id,
+                term: term_id,
+                record: record_of(kind, entry, names),
+                region: term.region,
+                bound: !term.context.is_free(),
+            };
+            self.terms.push(term);
+            for form in &forms {
+                if let Some(other) = self.add(form, sense.clone())
+                    && other != term_id
+                {
+                    self.say_clash(entry, form, other, names, wrong);
+                }
+                let mut more = |form: String, sense: Sense| derived.push((form, sense));
+                derive(form, kind.inflection, kind.ed, &sense, names, &mut more);
+            }
+        }
+        // What is written stands before what is derived.
+        for (form, sense) in derived {
+            self.add(&form, sense);
+        }
+        self.add_joined();
+    }
+
+    fn say_clash(
+        &self,
+        entry: &Entry,
+        form: &str,
+        other: u32,
+        names: &Names,
+        wrong: &mut Diagnostics,
+    ) {
+        let term = &self.terms[other as usize];
+        let (line, _) = term.source.line_column(term.span.start);
+        let at = entry
+            .fields
+            .iter()
+            .find(|f| f.key == "also" && f.value.contains(form))
+            .map_or(entry.span, |f| f.span);
+        wrong.push(
+            Diagnostic::error(
+                "form-twice",
+                &entry.source,
+                at,
+                format!(
+                    "`{form}` is already a form of `{} {}` ({}:{line})",
+                    entry.kind,
+                    names.text(term.id),
+                    term.source.name
+                ),
+            )
+            .hint("keep it under one of the two"),
+        );
+    }
+
+    /// Two words written as one ("wingbar"), wherever that is no word of its own.
+    fn add_joined(&mut self) {
+        let starts: FxHashMap<Node, usize> = self
+            .first
+            .iter()
+            .enumerate()
+            .filter(|&(_, &node)| node != 0)
+            .map(|(word, &node)| (node, word))
+            .collect();
+        let mut joined = Vec::new();
+        for (&(node, second), &end) in &self.edges {
+            let Some(&first) = starts.get(&node) else { continue };
+            let text = format!("{}{}", self.word_texts[first], self.word_texts[second as usize]);
+            if text.len() >= 7 && self.word(&text).is_none() && self.kinds(end) != 0 {
+                joined.push((text, end));
+            }
+        }
+        joined.sort();
+        for (text, end) in joined {
+            for sense in self.nodes[end as usize].senses.clone() {
+                self.add(&text, sense);
+            }
+        }
+    }
+}
+
+/// The words of a form as the lexicon writes it; hyphens count as spaces.
+fn form_words(form: &str) -> impl Iterator<Item = &str> {
+    words(form).into_iter().filter(|w| w.class != Class::Hyphen).map(|w| w.span.of(form))
+}
+
+fn derive(
+    form: &str,
+    inflection: Inflection,
+    ed: Option<KindId>,
+    sense: &Sense,
+    names: &mut Names,
+    add: &mut impl FnMut(String, Sense),
+) {
+    match inflection {
+        Inflection::None => {}
+        Inflection::Noun => add(bend_last(form, with_s), sense.clone()),
+        Inflection::Verb => {
+            for bend in [with_s, with_ing, with_ed] {
+                add(bend_first(form, bend), sense.clone());
+            }
+        }
+        Inflection::Ish => {
+            let mut hedged = sense.clone();
+            hedged.record.set(Slot::Certainty, names.intern("hedged"));
+            add(bend_last(form, with_ish), hedged);
+        }
+    }
+    if let Some(kind) = ed {
+        add(bend_last(form, with_ed), Sense { kind, ..sense.clone() });
+    }
+}
+
+fn read_context(entry: &Entry, kinds: &Kinds, vocabulary: &mut Vocabulary) -> Context {
+    let mut scratch = String::new();
+    let mut list = |key: &str| {
+        let mut found = Neighbours::default();
+        for item in entry.items(key) {
+            match item.strip_prefix(':').and_then(|k| kinds.find(k)) {
+                Some(kind) => found.kinds |= kind.bit(),
+                None => {
+                    normalise_into(item, &mut scratch);
+                    found.words.push(vocabulary.intern(&scratch));
+                }
+            }
+        }
+        found
+    };
+    let some = |found: Neighbours| (!found.is_empty()).then_some(found);
+    Context {
+        unless_after: list("unless-after"),
+        unless_before: list("unless-before"),
+        only_after: some(list("only-after")),
+        only_before: some(list("only-before")),
+    }
+}

@@ -1,0 +1,12 @@
+//! `rectrix` reads free field notes about birds and turns them into field marks in standard terms:
+//! where on the bird, what was seen there, how sure.
+
+pub mod diagnostic;
+pub mod grammar;
+pub mod lexicon;
+pub mod reading;
+pub mod rules;
+pub mod span;
+pub mod standard;
+pub mod traits;
+pub mod words;

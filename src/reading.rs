@@ -1,0 +1,218 @@
+//! Reading a note: from text to traits, with what became of every word.
+//!
+//! [`Reader::read`] never fails. Every byte of the note lies in exactly one [`Segment`]: evidence of a
+//! trait, set aside on purpose, or unplaced. The segments in order are the note.
+
+use crate::grammar::scope::Forces;
+use crate::grammar::tokens::tokens_into;
+use crate::grammar::{Basics, Match, Token, matches};
+use crate::lexicon::Lexicon;
+use crate::lexicon::kinds::Rest;
+use crate::lexicon::names::Name;
+use crate::lexicon::record::{Parts, Slot};
+use crate::rules::Rules;
+use crate::span::Span;
+use crate::standard::{Terms, traits_of};
+use crate::traits::Trait;
+use crate::words::words;
+
+/// What became of a stretch of the note.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Fate {
+    /// It speaks for a trait.
+    Evidence,
+    /// It was set aside, for that reason.
+    SetAside(String),
+    /// Nobody could place it.
+    Unplaced,
+    /// White space and what lies between words.
+    Space,
+}
+
+/// A stretch of the note and what became of it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Segment {
+    /// Where.
+    pub span: Span,
+    /// What became of it.
+    pub fate: Fate,
+}
+
+/// A word whose spelling was mended.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Mended {
+    /// Where it stands.
+    pub span: Span,
+    /// What it was read as.
+    pub read_as: String,
+}
+
+/// A bird that the note names, kept apart from the marks.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Named {
+    /// Where.
+    pub span: Span,
+    /// The bird's id.
+    pub bird: Name,
+}
+
+/// A note, read.
+#[derive(Clone, Debug, Default)]
+pub struct Reading {
+    /// The note's terms.
+    pub tokens: Vec<Token>,
+    /// The rules that were applied.
+    pub matches: Vec<Match>,
+    /// The field marks.
+    pub traits: Vec<Trait>,
+    /// What became of every byte.
+    pub segments: Vec<Segment>,
+    /// Words whose spelling was mended.
+    pub mended: Vec<Mended>,
+    /// Birds that are named.
+    pub named: Vec<Named>,
+}
+
+impl Reading {
+    /// The unplaced stretches.
+    pub fn unplaced(&self) -> impl Iterator<Item = Span> {
+        self.segments.iter().filter(|s| s.fate == Fate::Unplaced).map(|s| s.span)
+    }
+}
+
+/// Reads notes with a lexicon and rules.
+#[derive(Clone, Debug)]
+pub struct Reader<'a> {
+    /// The lexicon.
+    pub lexicon: &'a Lexicon,
+    /// The rules.
+    pub rules: &'a Rules,
+    basics: Basics,
+    forces: Forces,
+    terms: Terms,
+    region: Name,
+    trace: bool,
+}
+
+impl<'a> Reader<'a> {
+    /// A reader for a region (an id such as `north-america`); yardsticks of that region are taken
+    /// first.
+    pub fn new(lexicon: &'a Lexicon, rules: &'a Rules, region: &str) -> Self {
+        Self {
+            lexicon,
+            rules,
+            basics: Basics::of(lexicon),
+            forces: Forces::of(lexicon),
+            terms: Terms::of(lexicon),
+            region: lexicon.names.find(region),
+            trace: false,
+        }
+    }
+
+    /// The same, keeping for each match the phrases it was built from.
+    #[must_use]
+    pub const fn with_trace(mut self) -> Self {
+        self.trace = true;
+        self
+    }
+
+    /// The region of yardsticks.
+    pub const fn region(&self) -> Name {
+        self.region
+    }
+
+    /// Reads a note.
+    pub fn read(&self, note: &str) -> Reading {
+        let mut tokens = Vec::new();
+        tokens_into(note, &words(note), self.lexicon, &self.basics, &mut tokens);
+        let found =
+            matches(self.lexicon, self.rules, &self.forces, self.region, &tokens, self.trace);
+        let mut traits = Vec::new();
+        for one in &found {
+            for record in &one.records {
+                traits_of(self.lexicon, &self.terms, record, one.rule, &mut traits);
+            }
+        }
+        let named = self.named(&found);
+        let segments = self.segments(note, &tokens, &traits, &named);
+        let mended = tokens
+            .iter()
+            .filter(|t| t.mended)
+            .map(|t| Mended { span: t.span, read_as: self.written_form(t) })
+            .collect();
+        Reading { tokens, matches: found, traits, segments, mended, named }
+    }
+
+    /// Records that name a bird and say nothing of its marks.
+    fn named(&self, found: &[Match]) -> Vec<Named> {
+        let mut out: Vec<Named> = Vec::new();
+        for record in found.iter().flat_map(|m| &m.records) {
+            let bird = record.get(Slot::Against);
+            if bird.is_some()
+                && !record.get(Slot::Aspect).is_some()
+                && let Some(span) = record.parts.hull()
+            {
+                out.push(Named { span, bird });
+            }
+        }
+        out
+    }
+
+    fn written_form(&self, token: &Token) -> String {
+        self.lexicon
+            .vocabulary
+            .single_words()
+            .find(|(_, node)| *node == token.node)
+            .map_or_else(String::new, |(form, _)| form.to_owned())
+    }
+
+    fn segments(
+        &self,
+        note: &str,
+        tokens: &[Token],
+        traits: &[Trait],
+        named: &[Named],
+    ) -> Vec<Segment> {
+        let mut evidence: Vec<Span> =
+            traits.iter().flat_map(|t| Parts::as_slice(&t.parts)).copied().collect();
+        evidence.sort_unstable();
+        evidence.dedup();
+        let mut out = Vec::with_capacity(tokens.len() * 2 + 1);
+        let mut at = 0;
+        for token in tokens {
+            if token.span.start > at {
+                out.push(Segment { span: Span::new(at, token.span.start), fate: Fate::Space });
+            }
+            let fate = self.fate(token, &evidence, named);
+            out.push(Segment { span: token.span, fate });
+            at = token.span.end;
+        }
+        if at < note.len() {
+            out.push(Segment { span: Span::new(at, note.len()), fate: Fate::Space });
+        }
+        out
+    }
+
+    fn fate(&self, token: &Token, evidence: &[Span], named: &[Named]) -> Fate {
+        if covered(evidence, token.span) {
+            return Fate::Evidence;
+        }
+        if named.iter().any(|n| n.span.start <= token.span.start && token.span.end <= n.span.end) {
+            return Fate::SetAside("bird named".to_owned());
+        }
+        let aside = self
+            .lexicon
+            .kinds
+            .iter()
+            .filter(|(id, kind)| token.kinds & id.bit() != 0 && kind.rest == Rest::SetAside)
+            .map(|(_, kind)| kind.aside.clone())
+            .next();
+        aside.map_or(Fate::Unplaced, Fate::SetAside)
+    }
+}
+
+/// Whether some evidence holds `span`; evidence is sorted.
+fn covered(evidence: &[Span], span: Span) -> bool {
+    let upto = evidence.partition_point(|e| e.start <= span.start);
+    evidence[..upto].iter().rev().take(8).any(|e| span.end <= e.end)
+}
