@@ -42,6 +42,7 @@ kind mark
 
 kind extent
   slot    extent
+  inflect noun
   means   how much of an area, and how clearly
 
 kind position
@@ -85,6 +86,7 @@ kind posture
   slot    value
   aspect  posture
   area    bird
+  inflect verb
   means   how it holds itself
 
 kind behaviour
@@ -104,6 +106,7 @@ kind flight
   slot    value
   aspect  flight
   area    bird
+  inflect verb
   means   how it flies
 
 kind voice
@@ -286,3 +289,22 @@ kind filler
 kind ordinary
   aside   ordinary word
   means   words that say nothing of a bird's marks
+
+kind manner
+  slot    value
+  aside   ordinary word
+  means   how a sound or a movement is: soft, fast, low
+
+kind topic
+  slot    aspect
+  aside   ordinary word
+  means   words that say which aspect is spoken of: flight, call
+
+kind part-relation
+  slot    relation
+  aspect  length
+  means   how the length of a part compares with another part
+
+kind compared
+  aside   joining word
+  means   compared with, for its size

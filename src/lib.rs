@@ -1,8 +1,10 @@
 //! `rectrix` reads free field notes about birds and turns them into field marks in standard terms:
 //! where on the bird, what was seen there, how sure.
 
+pub mod accounts;
 pub mod diagnostic;
 pub mod grammar;
+pub mod knowledge;
 pub mod lexicon;
 pub mod reading;
 pub mod rules;

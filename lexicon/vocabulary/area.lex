@@ -4,7 +4,7 @@
 # siblings by the surface a watcher sees (own estimate).
 
 area bird
-  also    body, whole bird, plumage, overall bird, entire bird, feathering, coat, bodies, torso, feather
+  also    bid, body, whole bird, plumage, overall bird, entire bird, feathering, coat, bodies, torso, feather
   also    colouring, coloring, coloration, colouration, covering, fur, whole body, entire body, all over body
   also    body feather, body plumage, contour feather, general plumage, overall plumage
   reads   shape as build
@@ -283,6 +283,7 @@ area foreneck
   means   the front of the neck, below the throat
 
 area collar
+  at      neck around
   also    neck ring, neck band, half collar, neck collar, ring around the neck, ring around its neck, necklace
   also    band around the neck, ruff, collar around its neck, band around its neck, collar around the neck, hind collar
   within  neck
@@ -444,7 +445,7 @@ area undertail-coverts
 
 area wing
   also    wing feather, folded wing, closed wing, upperwing, upper wing, winglets, whole wing, wing area, wing covering
-  also    open wing, spread wing, outstretched wing, top of the wing, top of wing, wingfeather, wing plumage
+  also    open wing, spread wing, wingspan, wing span, outstretched wing, top of the wing, top of wing, wingfeather, wing plumage
   unless-before over
   within  bird
   share   2
@@ -457,7 +458,7 @@ area shoulder
   means   the forepart of the folded wing, the smaller coverts
 
 area wing-coverts
-  also    covert, wing covert, coverts, covert feather, upperwing covert, upper wing covert, wing coverlet
+  also    covert, wing covert, coverts, covert feather, upperwing covert, upper wing covert, wing coverlet, forewing, fore wing, inner forewing
   within  wing
   share   1.4
   means   the feathers over the base of the flight feathers
@@ -763,7 +764,7 @@ area legs
   means   the legs
 
 area feet
-  also    foot, webbed foot, feet colour, feet color, foot colour, leg and foot, legs and feet, paddle
+  also    foot, webbed foot, feet colour, feet color, foot colour, paddle
   unless-after :number, few, several, about
   unless-before away, off, up, tall, high, above, from, long, below, of
   within  bird

@@ -228,7 +228,7 @@ extent tinge
   means   a weak colour over another
 
 extent tint
-  also    tinted, tint of, tints of, hue, hues of, shades of
+  also    tinted, tint of, tints of
   means   a weak colour mixed in
 
 extent touch-of

@@ -2,7 +2,7 @@
 # what could not be seen.
 
 and and
-  also    &, plus, adn, abd, as well as, along with, together with, and then, and also, but also, also
+  also    &, plus, adn, abd, nd, ad, ans, as well as, along with, together with, and then, and also, but also, also
   unless-before well
   means   joins like with like
 
@@ -31,7 +31,7 @@ be seems
 
 bird-word it
   also    he, she, they, this, this one, that one, him, them, this bird, the bird, that bird, one, guy, fellow, creature
-  also    these, individual, specimen, this particular bird, bird's, birdie, bird
+  also    these, individual, specimen, bid, brid, bord, this particular bird, bird's, birdie, bird
   means   the bird spoken of
 
 but but
@@ -156,7 +156,8 @@ sized sized
 
 hue coloured
   also    in color, in colour, colored, color, colour, colors, colours, tone, tones, toned, hue, hues, hued, shade, shades
-  also    in shade, tint, tints, tinted, in tone, undertone, undertones, in hue, of color, of colour, shades of color
+  also    in shade, tint, tints, tinted, in tone, undertone, undertones, in hue, of color, of colour, shades of color, hues of, shades of, tones of, shade of, hue of, tone of, mix of, mixture of, a mix of, a mixture of
+  also    combination of, blend of, assortment of, varying shades of, different shades of, multiple shades of, many shades of
   also    in coloring, in coloration, coloured body, in complexion, shading, in colouring, in colors, in colours
   also    shaded, in coloring overall, color scheme, colour scheme
   means   words that add nothing to the colour before them
@@ -411,3 +412,37 @@ edged centred
   position middle
   also    centred, centered
   means   with a middle of that colour
+
+side corner-noun
+  hidden  yes
+  position corner
+  also    corner
+  means   the corner, as a noun
+
+part-relation longer-than
+  also    longer, longer than, a bit longer than, a little longer than, slightly longer than, longer then
+  means   longer than another part
+
+part-relation much-longer-than
+  also    a lot longer than, far longer than, way longer than
+  means   much longer than another part
+
+part-relation shorter-than
+  also    shorter, shorter than, a bit shorter than, a little shorter than, slightly shorter than, shorter then
+  also    not as long as
+  means   shorter than another part
+
+part-relation much-shorter-than
+  also    a lot shorter than, far shorter than, way shorter than
+  means   much shorter than another part
+
+part-relation as-long-as
+  also    about as long as, the same length as, same length as, equal in length to, as long as, the length of
+  means   as long as another part
+
+compared compared
+  also    compared to, compared with, in comparison to, in comparison with, relative to, in relation to, in proportion to
+  also    in proportion with, proportional to, proportionate to, for its size, for it's size, for his size, for their size
+  also    as compared to, in comparison, for a bird of its size, for a bird this size, than the rest of, for the size of
+  also    for the bird's size, for its body, for its body size, compared to the size of, in contrast with
+  means   what a size is measured against

@@ -95,6 +95,7 @@ shape bulbous
   pato    PATO:0002210
 
 shape bulky
+  value   thick
   also    bulkier, bulk, bulky looking
   means   thick and taking much room
 
@@ -527,6 +528,7 @@ shape shaggy
   means   long, loose and uneven
 
 shape sharp
+  value   pointed
   also    sharper, sharpest, sharp looking, sharp tipped, razor like, sharp ended
   means   with a fine point or edge
   pato    PATO:0001419
@@ -545,6 +547,7 @@ shape silky
   means   smooth, fine and soft
 
 shape skinny
+  value   thin
   also    skinnier, skinny looking, scrawny
   means   very thin
 
@@ -600,6 +603,7 @@ shape square
   pato    PATO:0000413
 
 shape square-ended
+  value   square
   also    square tipped, square cut, squared off, square cornered, straight ended, truncate, truncated
   also    square at the end, straight across the end
   means   with an end cut straight across

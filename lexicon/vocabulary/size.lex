@@ -2,7 +2,7 @@
 
 size big
   value   large
-  also    big sized, big size, big in size, biggish
+  also    bigger, larger, big sized, big size, big in size, biggish
   means   of more than usual size
   pato    PATO:0000586
 
@@ -11,6 +11,7 @@ size diminutive
   means   very small and neat
 
 size dwarf
+  value   tiny
   also    dwarfed, dwarfish, dwarf like
   means   small for its kind
   pato    PATO:0000969
@@ -138,7 +139,7 @@ size sizeable
   means   fairly large
 
 size small
-  also    small sized, small size, small in size, smaller sized, small looking
+  also    smaller, small sized, small size, small in size, smaller sized, small looking
   means   of less than usual size
   pato    PATO:0000587
 
@@ -160,6 +161,7 @@ size teeny
   means   very small, said with fondness
 
 size thumb-sized
+  value   tiny
   also    thumb size
   means   as large as a thumb
 

@@ -293,6 +293,7 @@ fn yielded(yields: &Yield, kept: &[Vec<Record>]) -> Vec<Record> {
             for &(to, name, from) in taken {
                 if let Some(first) = kept[name].first() {
                     record.set(to, first.get(from));
+                    record.parts.add_all(&first.parts);
                 }
             }
             if let Some(first) = upper.and_then(|name| kept[name].first()) {

@@ -10,7 +10,7 @@ use super::names::{Name, Names};
 use super::record::{Record, Slot};
 use crate::diagnostic::{Diagnostic, Diagnostics, Source};
 use crate::span::Span;
-use crate::words::{Class, words};
+use crate::words::words;
 use rustc_hash::FxHashMap;
 
 /// The number of a word.
@@ -386,7 +386,14 @@ impl Vocabulary {
 
 /// The words of a form as the lexicon writes it; hyphens count as spaces.
 fn form_words(form: &str) -> impl Iterator<Item = &str> {
-    words(form).into_iter().filter(|w| w.class != Class::Hyphen).map(|w| w.span.of(form))
+    form.split([' ', '-']).filter(|piece| !piece.is_empty()).flat_map(|piece| {
+        // Almost every piece is one plain word; only the others need the full word rules.
+        let plain = piece.bytes().all(|b| b.is_ascii_alphabetic() || b == b'\'');
+        let plain = plain && !piece.starts_with('\'') && !piece.ends_with('\'');
+        let parts = if plain { Vec::new() } else { words(piece) };
+        let whole = plain.then_some(piece);
+        whole.into_iter().chain(parts.into_iter().map(move |w| w.span.of(piece)))
+    })
 }
 
 fn derive(

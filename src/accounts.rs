@@ -1,0 +1,316 @@
+//! Species accounts, read by the same grammar as notes.
+//!
+//! An account is plain field language under labels (see [`crate::lexicon::account`]). Lines that
+//! name a form (`adult male`) give that form's marks; `all`, `habits` and the like hold for every
+//! form; `bill`, `legs` and `eye` are read as said of that part. Every word must be placed or set
+//! aside; those that are not come back as diagnostics.
+
+use crate::diagnostic::{Diagnostic, Diagnostics, Source};
+use crate::lexicon::Lexicon;
+use crate::lexicon::account::{AccountText, Line};
+use crate::lexicon::entry::Entry;
+use crate::lexicon::names::Name;
+use crate::reading::{Fate, Reader};
+use crate::span::Span;
+use crate::traits::{Polarity, Trait};
+use rustc_hash::FxHashMap;
+
+/// A form of a species: a sex, an age, a season, a colour form.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Form {
+    /// Its label: `adult male`; `all` where the account tells none apart.
+    pub label: String,
+    /// Its marks, those shared by all forms included.
+    pub traits: Vec<Trait>,
+    /// How often such a bird is met, against an adult.
+    pub weight: f32,
+}
+
+/// Published measures, in millimetres; none where not known.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Measures {
+    /// Wing length.
+    pub wing: Option<f32>,
+    /// Tail length.
+    pub tail: Option<f32>,
+    /// Tarsus length.
+    pub tarsus: Option<f32>,
+    /// Bill length along the culmen.
+    pub bill: Option<f32>,
+    /// Bill depth at the base.
+    pub bill_depth: Option<f32>,
+    /// Bill width.
+    pub bill_width: Option<f32>,
+}
+
+/// Another species taken for this one.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct LookAlike {
+    /// Its English name.
+    pub name: String,
+    /// What it shows, in words.
+    pub text: String,
+}
+
+/// A species.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Account {
+    /// Its id.
+    pub id: Name,
+    /// English name.
+    pub english: String,
+    /// Scientific name.
+    pub scientific: String,
+    /// Family.
+    pub family: String,
+    /// Regions it lives in.
+    pub regions: Vec<Name>,
+    /// Mass in grams.
+    pub mass: Option<f32>,
+    /// Measures.
+    pub measures: Measures,
+    /// Its forms; at least one.
+    pub forms: Vec<Form>,
+    /// Species taken for it.
+    pub look_alikes: Vec<LookAlike>,
+}
+
+/// What a label's lines are.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Role {
+    Heading,
+    Shared,
+    Part(Name),
+    LookAlike,
+    Form,
+}
+
+/// The labels as the lexicon declares them.
+#[derive(Debug)]
+struct Labels<'a> {
+    roles: FxHashMap<&'a str, Role>,
+    subjects: FxHashMap<Name, &'a str>,
+    words: Vec<(&'a str, f32)>,
+}
+
+impl<'a> Labels<'a> {
+    fn of(lexicon: &'a Lexicon) -> Self {
+        let mut roles = FxHashMap::default();
+        let mut subjects = FxHashMap::default();
+        for entry in lexicon.others("label") {
+            let role = match entry.get("role") {
+                Some("heading") => Role::Heading,
+                Some("shared") => Role::Shared,
+                Some("part") => {
+                    let subject = entry.get("subject").unwrap_or(&entry.id);
+                    let name = lexicon.names.find(&entry.id);
+                    subjects.insert(name, subject);
+                    Role::Part(name)
+                }
+                Some("look-alike") => Role::LookAlike,
+                _ => Role::Form,
+            };
+            roles.insert(entry.id.as_str(), role);
+        }
+        let words = lexicon.others("form-word").filter_map(word_weight).collect();
+        Self { roles, subjects, words }
+    }
+
+    fn role(&self, label: &str) -> Role {
+        self.roles.get(label).copied().unwrap_or(Role::Form)
+    }
+
+    fn weight(&self, label: &str) -> f32 {
+        let spaced = label.replace('-', " ");
+        self.words
+            .iter()
+            .filter(|(word, _)| contains_words(&spaced, &word.replace('-', " ")))
+            .map(|(_, weight)| *weight)
+            .product()
+    }
+}
+
+fn word_weight(entry: &Entry) -> Option<(&str, f32)> {
+    Some((entry.id.as_str(), entry.get("weight")?.trim().parse().ok()?))
+}
+
+/// Whether `words` stand in `label` as whole words.
+fn contains_words(label: &str, words: &str) -> bool {
+    format!(" {label} ").contains(&format!(" {words} "))
+}
+
+/// Reads every account of the reader's lexicon.
+pub fn read_accounts(reader: &Reader<'_>) -> (Vec<Account>, Diagnostics) {
+    let labels = Labels::of(reader.lexicon);
+    let mut wrong = Diagnostics::default();
+    let accounts = reader
+        .lexicon
+        .accounts
+        .iter()
+        .map(|text| read_account(reader, &labels, text, &mut wrong))
+        .collect();
+    (accounts, wrong)
+}
+
+fn read_account(
+    reader: &Reader<'_>,
+    labels: &Labels<'_>,
+    text: &AccountText,
+    wrong: &mut Diagnostics,
+) -> Account {
+    let lexicon = reader.lexicon;
+    let heading = |label: &str| text.line(label).map(|l| l.text.as_str()).unwrap_or_default();
+    let mut shared = Vec::new();
+    let mut forms: Vec<Form> = Vec::new();
+    let mut look_alikes = Vec::new();
+    for line in &text.lines {
+        match labels.role(&line.label) {
+            Role::Heading => {}
+            Role::Shared => shared.extend(read_line(reader, text, line, None, wrong)),
+            Role::Part(part) => {
+                let subject = labels.subjects.get(&part).copied();
+                shared.extend(read_line(reader, text, line, subject, wrong));
+            }
+            Role::LookAlike => match line.text.split_once(':') {
+                Some((name, marks)) => look_alikes.push(LookAlike {
+                    name: name.trim().to_owned(),
+                    text: marks.trim().to_owned(),
+                }),
+                None => wrong.push(
+                    Diagnostic::error(
+                        "bad-look-alike",
+                        &text.source,
+                        line.span,
+                        "expected `lookalike: Name: its marks`",
+                    )
+                    .hint("such as `lookalike: Other Finch: longer bill; plain flanks`"),
+                ),
+            },
+            Role::Form => forms.push(Form {
+                label: line.label.clone(),
+                traits: read_line(reader, text, line, None, wrong),
+                weight: labels.weight(&line.label),
+            }),
+        }
+    }
+    if forms.is_empty() {
+        forms.push(Form { label: "all".to_owned(), traits: Vec::new(), weight: 1.0 });
+    }
+    for form in &mut forms {
+        form.traits.extend(shared.iter().cloned());
+    }
+    let mass = number_before(heading("mass"), "g");
+    if mass.is_none() {
+        wrong.push(
+            Diagnostic::warning(
+                "no-mass",
+                &text.source,
+                text.span,
+                format!("{} has no mass; size can't tell it from others", text.english),
+            )
+            .hint("add a line such as `mass: 21 g`"),
+        );
+    }
+    Account {
+        id: lexicon.names.find(&text.id()),
+        english: text.english.clone(),
+        scientific: text.scientific.clone(),
+        family: heading("family").to_owned(),
+        regions: heading("region")
+            .split(',')
+            .map(|r| lexicon.names.find(r.trim()))
+            .filter(|r| r.is_some())
+            .collect(),
+        mass,
+        measures: measures(heading("measures")),
+        forms,
+        look_alikes,
+    }
+}
+
+/// Reads a line, sentence by sentence; a subject is put before each sentence.
+fn read_line(
+    reader: &Reader<'_>,
+    account: &AccountText,
+    line: &Line,
+    subject: Option<&str>,
+    wrong: &mut Diagnostics,
+) -> Vec<Trait> {
+    let mut out: Vec<Trait> = Vec::new();
+    for (start, sentence) in sentences(&line.text) {
+        let before = subject.map(|s| format!("{s}: ")).unwrap_or_default();
+        let shift = before.len();
+        let reading = reader.read(&format!("{before}{sentence}"));
+        for segment in reading.segments.iter().filter(|s| s.fate == Fate::Unplaced) {
+            let at = |offset: usize| line.span.start + start + offset.saturating_sub(shift);
+            say_unplaced(account, Span::new(at(segment.span.start), at(segment.span.end)), wrong);
+        }
+        for one in reading.traits.into_iter().filter(|t| t.polarity != Polarity::Unseen) {
+            if !out.iter().any(|t| t.says_same(&one)) {
+                out.push(one);
+            }
+        }
+    }
+    out
+}
+
+fn say_unplaced(account: &AccountText, span: Span, wrong: &mut Diagnostics) {
+    let word = span.of(&account.source.text);
+    wrong.push(
+        Diagnostic::warning(
+            "unplaced-word",
+            &account.source,
+            span,
+            format!("no place found for `{word}` ({})", account.english),
+        )
+        .hint("put it next to the part it is said of, or add it to the vocabulary"),
+    );
+}
+
+/// The sentences of a line with their places.
+fn sentences(text: &str) -> impl Iterator<Item = (usize, &str)> {
+    let mut at = 0;
+    text.split_inclusive(['.', ';']).filter_map(move |piece| {
+        let start = at + (piece.len() - piece.trim_start().len());
+        at += piece.len();
+        let sentence = piece.trim();
+        (!sentence.is_empty()).then_some((start, sentence))
+    })
+}
+
+/// `26.5 g, AVONET` with `g` gives 26.5.
+fn number_before(text: &str, unit: &str) -> Option<f32> {
+    let mut words = text.split([' ', ',']);
+    let number = words.next()?.parse().ok()?;
+    (words.next() == Some(unit)).then_some(number)
+}
+
+fn measures(text: &str) -> Measures {
+    let mut out = Measures::default();
+    for item in text.split(',') {
+        let mut words = item.split_whitespace();
+        let (Some(name), Some(Ok(mm))) = (words.next(), words.next().map(str::parse::<f32>)) else {
+            continue;
+        };
+        let slot = match name {
+            "wing" => &mut out.wing,
+            "tail" => &mut out.tail,
+            "tarsus" => &mut out.tarsus,
+            "bill" => &mut out.bill,
+            "bill-depth" => &mut out.bill_depth,
+            "bill-width" => &mut out.bill_width,
+            _ => continue,
+        };
+        *slot = Some(mm);
+    }
+    out
+}
+
+/// The source of an account, for messages about it.
+pub fn source_of(lexicon: &Lexicon, account: &Account) -> Option<(Source, Span)> {
+    lexicon
+        .accounts
+        .iter()
+        .find(|a| a.english == account.english)
+        .map(|a| (a.source.clone(), a.span))
+}
