@@ -21,6 +21,7 @@ fn main(){
      for t in &r.traits { println!("   {} {} {}{}{}{}{}{} <{}> [{}]", lex.names.text(t.area),lex.names.text(t.aspect),t.value.text(&lex),
       if t.tone.is_some(){format!(" tone={}",lex.names.text(t.tone))}else{"".into()}, if t.extent.is_some(){format!(" ext={}",lex.names.text(t.extent))}else{"".into()}, if t.position.is_some(){format!(" pos={}",lex.names.text(t.position))}else{"".into()},
       if t.polarity!=rectrix::traits::Polarity::Present{format!(" {}",t.polarity.text())}else{"".into()}, if t.certainty==rectrix::traits::Certainty::Hedged{" hedged"}else{""}, t.as_written(line), rules.rules[t.rule].name); }
+     if std::env::args().any(|a|a=="-m") { for m in &r.matches { println!("   M {} [{}]", rules.rules[m.rule].name, r.tokens[m.start..m.end].iter().map(|t|t.span.of(line)).collect::<Vec<_>>().join("|")); for st in &m.steps { println!("      {}{} {:?}"," ".repeat(st.depth*2),rules.rules[st.rule].name, st.span.of(line)); } } for t in &r.tokens { println!("     T {:?} {:?}", t.span.of(line), lex.kinds.names_of(t.kinds)); } }
      for sgm in &r.segments { match &sgm.fate { Fate::Unplaced=>println!("   UNPLACED {}",sgm.span.of(line)), Fate::SetAside(w) if w!="sign"&&w!="joining word"=>println!("   aside {} ({w})",sgm.span.of(line)), _=>{} } } }
   }
   if quiet { let mut v:Vec<_>=unk.into_iter().collect(); v.sort_by_key(|x|-x.1); for (w,c) in v.iter().take(150){print!("{w}({c}) ")} println!(); for l in non.iter().take(60){println!("NOPART {l}")}}

@@ -43,6 +43,7 @@ kind mark
 kind extent
   slot    extent
   inflect noun
+  aside   says how much, of nothing named
   means   how much of an area, and how clearly
 
 kind position
@@ -117,6 +118,7 @@ kind voice
   means   what it sounds like
 
 kind habitat
+  free    yes
   slot    value
   aspect  habitat
   area    bird
@@ -124,6 +126,7 @@ kind habitat
   means   where it was
 
 kind sexage
+  free    yes
   slot    value
   aspect  sex-age
   area    bird
@@ -131,6 +134,7 @@ kind sexage
   means   sex, age, or state of plumage
 
 kind viewing
+  free    yes
   slot    value
   aspect  viewing
   area    bird
@@ -308,3 +312,7 @@ kind part-relation
 kind compared
   aside   joining word
   means   compared with, for its size
+
+kind washed
+  slot    extent
+  means   with a thin layer of colour: washed, tinged

@@ -7,12 +7,19 @@ use std::fmt;
 use std::sync::Arc;
 
 /// A named text: a lexicon file, a checklist, a note.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, PartialEq, Eq)]
 pub struct Source {
     /// The path or name shown to people.
     pub name: Arc<str>,
     /// Its whole text.
     pub text: Arc<str>,
+}
+
+impl fmt::Debug for Source {
+    /// The name alone; the text would drown what is being debugged.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.debug_tuple("Source").field(&self.name).finish()
+    }
 }
 
 impl Source {

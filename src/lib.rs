@@ -3,9 +3,12 @@
 
 pub mod accounts;
 pub mod diagnostic;
+pub mod gaps;
+pub mod gold;
 pub mod grammar;
 pub mod knowledge;
 pub mod lexicon;
+pub mod proof;
 pub mod reading;
 pub mod rules;
 pub mod span;

@@ -4,7 +4,7 @@
 //! trait, set aside on purpose, or unplaced. The segments in order are the note.
 
 use crate::grammar::scope::Forces;
-use crate::grammar::tokens::tokens_into;
+use crate::grammar::tokens::{NO_WORD, tokens_into};
 use crate::grammar::{Basics, Match, Token, matches};
 use crate::lexicon::Lexicon;
 use crate::lexicon::kinds::Rest;
@@ -134,7 +134,7 @@ impl<'a> Reader<'a> {
             }
         }
         let named = self.named(&found);
-        let segments = self.segments(note, &tokens, &traits, &named);
+        let segments = self.segments(note, &tokens, &found, &traits, &named);
         let mended = tokens
             .iter()
             .filter(|t| t.mended)
@@ -159,31 +159,40 @@ impl<'a> Reader<'a> {
     }
 
     fn written_form(&self, token: &Token) -> String {
-        self.lexicon
-            .vocabulary
-            .single_words()
-            .find(|(_, node)| *node == token.node)
-            .map_or_else(String::new, |(form, _)| form.to_owned())
+        let vocabulary = &self.lexicon.vocabulary;
+        let term = vocabulary.senses(token.node).first().map(|s| &vocabulary.terms[s.term as usize]);
+        let text = |word| if word == NO_WORD { "" } else { vocabulary.word_text(word) };
+        match (text(token.first), term) {
+            (first, _) if token.first == token.last => first.to_owned(),
+            (_, Some(term)) => self.lexicon.names.text(term.id).replace('-', " "),
+            (first, None) => first.to_owned(),
+        }
     }
 
     fn segments(
         &self,
         note: &str,
         tokens: &[Token],
+        found: &[Match],
         traits: &[Trait],
         named: &[Named],
     ) -> Vec<Segment> {
+        let telling = |m: &&Match| m.records.iter().any(|r| r.get(Slot::Aspect).is_some());
+        let mut inside = vec![false; tokens.len()];
+        for one in found.iter().filter(telling) {
+            inside[one.start..one.end].fill(true);
+        }
         let mut evidence: Vec<Span> =
             traits.iter().flat_map(|t| Parts::as_slice(&t.parts)).copied().collect();
         evidence.sort_unstable();
         evidence.dedup();
         let mut out = Vec::with_capacity(tokens.len() * 2 + 1);
         let mut at = 0;
-        for token in tokens {
+        for (token, inside) in tokens.iter().zip(inside) {
             if token.span.start > at {
                 out.push(Segment { span: Span::new(at, token.span.start), fate: Fate::Space });
             }
-            let fate = self.fate(token, &evidence, named);
+            let fate = self.fate(token, inside, &evidence, named);
             out.push(Segment { span: token.span, fate });
             at = token.span.end;
         }
@@ -193,7 +202,7 @@ impl<'a> Reader<'a> {
         out
     }
 
-    fn fate(&self, token: &Token, evidence: &[Span], named: &[Named]) -> Fate {
+    fn fate(&self, token: &Token, inside: bool, evidence: &[Span], named: &[Named]) -> Fate {
         if covered(evidence, token.span) {
             return Fate::Evidence;
         }
@@ -207,7 +216,12 @@ impl<'a> Reader<'a> {
             .filter(|(id, kind)| token.kinds & id.bit() != 0 && kind.rest == Rest::SetAside)
             .map(|(_, kind)| kind.aside.clone())
             .next();
-        aside.map_or(Fate::Unplaced, Fate::SetAside)
+        match aside {
+            Some(reason) => Fate::SetAside(reason),
+            // A known word that a rule has used without keeping it: "long" in "40 cm long".
+            None if inside && token.node != 0 => Fate::SetAside("part of the phrase".to_owned()),
+            None => Fate::Unplaced,
+        }
     }
 }
 

@@ -116,7 +116,11 @@ pub fn words_into(text: &str, out: &mut Vec<Word>) {
         let span = Span::new(start, start + piece.len());
         let mut chars = piece.chars();
         let Some(first) = chars.next() else { continue };
-        if first.is_alphabetic() {
+        if piece == "/" && is_lone_w(out.last(), text, start) {
+            if let Some(last) = out.last_mut() {
+                last.span.end = span.end;
+            }
+        } else if first.is_alphabetic() {
             out.push(Word { span, class: Class::Letters });
         } else if first.is_numeric() {
             push_digits(piece, span, out);
@@ -129,6 +133,11 @@ pub fn words_into(text: &str, out: &mut Vec<Word>) {
             out.push(Word { span, class });
         }
     }
+}
+
+/// Whether the word that ends at `end` is the `w` of `w/`, the usual short form of "with".
+fn is_lone_w(last: Option<&Word>, text: &str, end: usize) -> bool {
+    last.is_some_and(|w| w.span.end == end && w.span.of(text).eq_ignore_ascii_case("w"))
 }
 
 /// Parts `25cm` into its digits and its letters; `1st` and `2nd` stay whole.
@@ -195,6 +204,7 @@ mod tests {
     #[case("wing-bar", "wing|-|bar")]
     #[case("25cm long", "25|cm|long")]
     #[case("the 1st bird", "the|1st|bird")]
+    #[case("bill w/ base", "bill|w/|base")]
     #[case("3.5 in", "3.5|in")]
     #[case("couldn’t see", "couldn’t|see")]
     #[case("a\r\nb\n\nc", "a|\r\n|b|\n\n|c")]

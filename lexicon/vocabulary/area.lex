@@ -4,7 +4,7 @@
 # siblings by the surface a watcher sees (own estimate).
 
 area bird
-  also    bid, body, whole bird, plumage, overall bird, entire bird, feathering, coat, bodies, torso, feather
+  also    guy, fellow, creature, individual, specimen, birdie, critter, chap, body, whole bird, plumage, overall bird, entire bird, feathering, coat, bodies, torso, feather
   also    colouring, coloring, coloration, colouration, covering, fur, whole body, entire body, all over body
   also    body feather, body plumage, contour feather, general plumage, overall plumage
   reads   shape as build
@@ -337,7 +337,7 @@ area scapulars
   means   the feathers over the joint of wing and back
 
 area rump
-  also    rump area, rump patch, rump feather, romp patch, butt, rear end, bottom, rear, hind end, backend, posterior
+  also    rump area, rump patch, rump feather, romp patch, butt, rear end, rear, hind end, backend, posterior
   within  upperparts
   share   0.7
   means   between back and uppertail-coverts
@@ -353,7 +353,7 @@ area underparts
   also    under parts, underpart, under part, below, underneath, underside, under side, undersides, ventral side
   also    ventral area, ventral surface, lower body, lower half, bottom half, lower parts, lower part, underbody
   also    under body, beneath, undercarriage, lower surface, down below, underfeathers, under feather, underbird
-  also    ventral region, ventrally, bottom of the body, under surface, bottom side, underplumage, lower portion
+  also    ventral region, ventrally, bottom of the body, bottom, bottom half, under surface, bottom side, underplumage, lower portion
   at      bird lower
   at      bird under
   at      bird bottom

@@ -4,11 +4,22 @@ behaviour aggressive
   also    pugnacious, quarrelsome, feisty, bully other birds, bully smaller birds, bully the others
   means   picks fights with other birds
 
+behaviour ambush-prey
+  also    ambush, ambush birds, ambush small birds, ambush birds at feeders, ambush birds at a feeder
+  also    hunt by ambush, raid feeders, raid a feeder, raid garden feeders, raid the feeder
+  also    raid the feeders, attack birds at the feeder, attack birds at feeders
+  means   comes at its prey suddenly from cover
+
 behaviour approach-people
   also    come up to people, come right up to us, come close to people, follow walkers
   also    follow the gardener, come right up to me, came up to people, came right up to us
   also    came close to people, came right up to me
   means   comes towards people of its own accord
+
+behaviour arch-wings
+  also    arch its wings over its back, arch wings over back, arch the wings over the back
+  also    arch its wings over the back, raise its wings over its back like sails
+  means   lifts bowed wings over the back in threat or display
 
 behaviour arrive-together
   also    arrive in a gang, come in a group, descend on the feeders, descend on the feeder
@@ -20,6 +31,8 @@ behaviour associate-with-others
   also    join other birds, feed with other birds, mix with other species, feed among sparrows
   also    join tits, tag along with other birds, travel with chickadees, flock with finches
   also    feed with other waders, fed with other birds, fed among sparrows, fed with other waders
+  also    follow other tits, follow tits, follow chickadees, join chickadees, join other tits
+  also    flock with tits
   means   keeps company with birds of other kinds
 
 behaviour attack-reflection
@@ -52,17 +65,21 @@ behaviour bob-body
 behaviour brace-tail
   also    prop itself on its tail, lean on its tail, use its tail as a prop, use its tail for support
   also    prop up on its tail, brace its tail against the trunk, leant on its tail
+  also    press its tail on the trunk, press its tail against the trunk, tail pressed on the trunk
+  also    tail pressed to the trunk, tail pressed against the trunk, tail braced against the trunk
   means   rests its weight on stiff tail feathers against a stem
 
 behaviour build-nest
   also    nest building, building a nest, nest build, carry nest material, carry nesting material
   also    carry twigs, carry moss, collect moss, collect mud, gather nest material, carry feathers
   also    pull at nest lining, make a nest, made a nest, built nest
+  also    build a domed nest, build domed nest, build a mud nest, build a nest of mud
   means   brings or places material for a nest
 
 behaviour cache-food
   also    cache, hide food, store food, store acorns, bury acorns, stash seeds, stash food, hoard
   also    hide seeds in bark, bury nuts, hid food, hid seeds in bark
+  also    store seeds, store nuts, store nuts in bark, store seeds in bark
   means   puts food by for later
 
 behaviour carry-chicks
@@ -75,6 +92,7 @@ behaviour carry-food
   also    carry a fish, carry prey, hold food in its bill, carry food in its bill, have food in its beak
   also    hold food in its beak, carry food in its beak, had food in its bill, held food in its bill
   also    had food in its beak, held food in its beak
+  also    carry acorns, carry nuts, carry seeds, carry seeds away, carry berries
   means   holds food it does not swallow, often for young
 
 behaviour catch-fish
@@ -87,6 +105,7 @@ behaviour catch-prey
   also    grab prey, take prey, kill prey, seize prey, take small birds, take a bird, catch a bird
   also    catch a vole, catch a mouse, snatch prey, make a kill, took prey, took small birds
   also    took a bird, caught a bird, caught a vole, caught a mouse, made a kill
+  also    catch lemmings, catch voles, catch mice, catch rodents, catch rats, caught voles, caught mice
   means   takes an animal larger than an insect
 
 behaviour chase-insects
@@ -98,6 +117,8 @@ behaviour chase-others
   also    chase, pursue, chase other birds, chase small birds, chase smaller birds, chase rivals
   also    chase off rivals, drive off other birds, see off other birds, chase another bird
   also    chase each other, pursue another bird, drove off other birds
+  also    chase off others, chase off other birds, chase other birds at feeders
+  also    chase off other hummingbirds
   means   flies or runs at other birds to drive them off
 
 behaviour chase-waves
@@ -116,6 +137,7 @@ behaviour clamber-in-reeds
   also    straddle reeds, straddle stems, cling to a reed, cling to reeds, cling to reed stems
   also    climb up reed stems, climb cattails, climb the reed, climb up the reed, cling to the reed
   also    clung to a reed, clung to reeds, clung to reed stems, clung to the reed
+  also    climb stems, climb reed stems, hop from stem to stem, move from stem to stem, clamber up stems
   means   moves up or sits across upright stems
 
 behaviour climb
@@ -138,6 +160,8 @@ behaviour climb-down-head-first
   also    walk head first down the trunk, go down the trunk head first, went down a trunk head first
   also    crept down a trunk, came down a trunk head first, went head first down a trunk
   also    crept down head first, went down the trunk head first
+  also    climb up and down trunks head first, climb head first down trunks
+  also    move up and down trunks head first, climb down trunks head first, creep down trunks head first
   means   goes down a trunk with the head below the feet
 
 behaviour climb-up-trunk
@@ -183,6 +207,7 @@ behaviour come-to-ground
   also    drop to the ground, come down to the ground, fly down to the ground, drop down to feed
   also    drop down from its perch, land on the ground, drop on to the grass, drop to the floor
   also    came down to the ground, flew down to the ground, came to ground
+  also    drop from a low perch, drop from its perch, drop from a perch, drop to the ground from a perch
   means   leaves a perch for the ground
 
 behaviour come-to-pishing
@@ -201,6 +226,7 @@ behaviour creep
   also    scuttle, move like a mouse, creep like a mouse, run like a mouse, scuttle like a mouse
   also    sneak about, crept about, crept around, crept along, crept through the grass
   also    crept on the ground, crept like a mouse, ran like a mouse
+  also    creep low in cover, creep in cover, creep through cover, creep low, crept low
   means   moves low and close to the surface, like a mouse
 
 behaviour dabble
@@ -212,6 +238,7 @@ behaviour dabble
 behaviour dart-about
   also    dart, dart around, dart from bush to bush, dash about, dash around, zip about, zip around
   also    zoom about, dart in and out, dart back and forth
+  also    dash along hedges, dash along a hedge, dash along the hedge
   means   makes sudden quick moves
 
 behaviour dart-into-cover
@@ -225,6 +252,7 @@ behaviour dart-into-cover
 behaviour defend-territory
   also    territorial, hold territory, guard its territory, patrol its territory, guard a feeder
   also    defend a feeder, guard a berry bush, defend its patch, held territory
+  also    guard berry trees, guard a berry tree, guard berry bushes, guard berries
   means   keeps others out of its own ground
 
 behaviour dip-to-surface
@@ -238,6 +266,7 @@ behaviour dive
   also    dive repeatedly, dive from the surface, dive below the surface, go down under the water
   also    dove under, dove under water, went underwater, dove for food, dove repeatedly
   also    dove from the surface, dove below the surface
+  also    dive for plants, dive for weed
   means   goes under from the surface
 
 behaviour dive-at-people
@@ -305,6 +334,7 @@ behaviour eat-berries
   also    pick berries, eat holly berries, feed on fruit, eat fruit, eat apples, feed on fallen apples
   also    feed on windfalls, eat hawthorn berries, eat rowan berries, gobble berries, fed on berries
   also    took berries, ate holly berries, fed on fruit, ate fruit, ate apples, fed on fallen apples
+  also    eat fruit and berries
   means   eats soft fruit
 
 behaviour eat-buds
@@ -318,12 +348,16 @@ behaviour eat-carrion
   also    scavenge, pick at a carcass, eat a dead rabbit, eat dead animals, pick over rubbish
   also    feed on rubbish, feed on garbage, scavenge on a tip, fed on carrion, fed on roadkill
   also    ate roadkill, fed on a carcass, fed at a carcass, ate a dead rabbit, ate dead animals
+  also    feed on carcasses, eat carcasses
   means   eats dead animals or waste
 
 behaviour eat-insects
   also    feed on insects, eat bugs, pick insects, pick off insects, eat caterpillars, take insects
   also    feed on ants, eat ants, eat aphids, eat flies, eat spiders, pick bugs, find insects
   also    fed on insects, ate bugs, ate caterpillars, took insects, fed on ants, ate ants, ate aphids
+  also    catch insects, caught insects, pick insects from stones, pick insects from mud
+  also    pick insects from rocks, pick insects from the mud, pick insects from the ground
+  also    pick insects from the grass
   means   eats insects and other small creatures
 
 behaviour eat-nectar
@@ -332,13 +366,22 @@ behaviour eat-nectar
   also    drink from flowers, drink sugar water, hover at a feeder, drink from the feeder
   also    hover at the feeder, drank nectar, took nectar, fed at flowers, fed on nectar
   also    fed from flowers, drank from a feeder, drank from flowers
+  also    visit flowers for nectar, feed on flower nectar
   means   takes sugary juice from flowers or a feeder
+
+behaviour eat-scraps
+  also    eat bread, take bread, feed on bread, take scraps, feed on scraps, pick up scraps
+  also    take fish scraps, eat fish scraps, feed on fish scraps, take food scraps, ate bread, took bread
+  also    fed on bread, took scraps, ate scraps, fed on scraps
+  means   eats what people throw away or throw to it
 
 behaviour eat-seeds
   also    feed on seeds, feed on seed, take seeds, pick up seeds, pick up seed, eat grain
   also    eat sunflower seeds, feed on sunflower seeds, eat millet, eat nyjer, pick at seed heads
   also    feed on spilt grain, fed on seeds, fed on seed, took seeds, ate grain, ate sunflower seeds
   also    fed on sunflower seeds, ate millet
+  also    eat thistle seeds, feed on thistle seeds, eat maple seeds, eat weed seeds, eat grass seeds
+  also    feed on grain, fed on grain, ate thistle seeds
   means   eats seeds
 
 behaviour excavate
@@ -352,6 +395,7 @@ behaviour extract-cone-seeds
   also    feed on cones, feed on pine cones, pick at cones, work at cones, eat pine seeds, hang on cones
   also    cling to cones, took seeds from cones, fed on cones, fed on pine cones, ate pine seeds
   also    hung on cones, clung to cones
+  also    hammer cones, hammer pine cones, wedge cones in bark, wedge pine cones in bark
   means   gets seeds out of cones
 
 behaviour feed
@@ -365,6 +409,7 @@ behaviour feed-among-cattle
   also    feed among cows, feed among sheep, feed around livestock, follow livestock, ride on cattle
   also    sit on cattle, perch on sheep, feed at the feet of cattle, fed around cattle, fed with cattle
   also    fed around cows, fed among cows, fed among sheep, fed around livestock, sat on cattle
+  also    feed near cattle, feed in flocks near cattle, walk among cattle, walk with cattle, fed near cattle
   means   keeps near grazing beasts for what they stir up
 
 behaviour feed-at-feeder
@@ -375,6 +420,10 @@ behaviour feed-at-feeder
   also    fed at feeders, fed on feeders, came to a feeder, came to feeders, ate from a feeder
   means   takes food put out for birds
 
+behaviour feed-at-sap-wells
+  also    visit sap wells, drink from sap wells, take sap from wells, visit woodpecker sap holes
+  means   takes sap at holes that another bird drilled
+
 behaviour feed-at-waters-edge
   also    feed on the edge, feed at the edge of the water, feed along the edge of the water
   also    feed along the shore, feed on the shoreline, feed along the tideline, feed on the mud
@@ -382,6 +431,8 @@ behaviour feed-at-waters-edge
   also    feed along the edge of the pond, pick along the shore, fed on the edge
   also    fed at the edge of the water, fed along the edge of the water, fed along the shore
   also    fed on the shoreline, fed along the tideline, fed on the mud
+  also    walk along the water edge, walk along the shore, walk along the shoreline
+  also    walk at the edge of the water
   means   looks for food where land meets water
 
 behaviour feed-from-hand
@@ -398,6 +449,7 @@ behaviour feed-in-flock
   also    forage in small flocks, feed in flocks on the ground, forage in flocks on the ground
   also    feed in tight flocks, fed in flocks, fed in a flock, fed in groups, fed in small groups
   also    fed in small flocks, fed in loose flocks, fed in a group
+  also    feed in large noisy flocks, feed in noisy flocks, fed in noisy flocks, fed in large flocks
   means   feeds in company with its own kind
 
 behaviour feed-in-shallows
@@ -471,6 +523,11 @@ behaviour flock
   also    form large flocks, move in flocks, travel in flocks, keep in flocks, live in flocks
   also    live in groups, move in a flock, move about in flocks, gather in large numbers
   also    travel in groups, keep in groups, went about in flocks, kept in flocks, kept in groups
+  also    in flocks, in a flock, in large flocks, in a large flock, in small flocks, in a small flock
+  also    in noisy flocks, in a noisy flock, in huge flocks, in loose flocks, in groups, in small groups
+  also    in a small group, in noisy groups, in large groups, gather in large flocks, gather in noisy flocks
+  also    gather in loose flocks, gather in small flocks, gather in huge flocks, gather in groups
+  also    gather in flocks on fields
   means   keeps with others of its kind
 
 behaviour flush-from-cover
@@ -479,6 +536,7 @@ behaviour flush-from-cover
   also    explode from underfoot, flush at close range, burst up from the ground
   also    spring up from the grass, flush from a ditch, flush from a path, flush from reeds
   also    flush from the reeds, got up from underfoot, got up from the grass, sprang up from the grass
+  also    flush from grass
   means   flies up suddenly when someone comes near
 
 behaviour fly
@@ -515,6 +573,8 @@ behaviour flycatch
   also    make short flights after insects, loop out and back, make sallies, dash out to catch flies
   also    flew out to catch insects, flew out after insects, caught flies, caught flies from a perch
   also    made short flights after insects, made sallies
+  also    fly up for insects, fly up after insects, short sallies, short sally, aerial sallies
+  also    flew up after insects
   means   flies out from a perch after an insect and returns
 
 behaviour follow-boats
@@ -526,6 +586,8 @@ behaviour follow-boats
 behaviour follow-each-other
   also    follow one another, fly one after another, cross one by one, move one after another
   also    move one by one, follow one after the other, trail after each other, flew one after another
+  also    one after another across gaps, cross gaps one after another, cross gaps one by one
+  also    follow one after another
   means   members of a party move in turn
 
 behaviour follow-plough
@@ -567,12 +629,15 @@ behaviour glean
   also    pick insects from foliage, glean from foliage, pick among the leaves
   also    check the undersides of leaves, glean insects from leaves, search foliage
   also    pick insects from twigs, feed among leaves, fed among leaves
+  also    pick insects from stems, pick insects from branches, pick insects from grass
+  also    pick insects off twigs
   means   picks small creatures from leaves and twigs
 
 behaviour graze
   also    graze on grass, eat grass, crop grass, graze on the grass, nibble grass, feed on grass
   also    graze in fields, graze on short grass, feed in stubble, graze on lawns, pull at grass
   also    ate grass, fed on grass, fed in stubble
+  also    feed on crops, eat crops, eat shoots, feed on clover, fed on crops, ate crops
   means   eats growing grass
 
 behaviour hammer-food
@@ -582,12 +647,14 @@ behaviour hammer-food
   also    hack at a nut, hold a nut under a foot, hold food under a foot, held a nut under its foot
   also    held food under its foot, held food with its foot, held seeds with its feet
   also    held a seed between its feet, held a nut under a foot, held food under a foot
+  also    hammer seeds, hammer at seeds, wedge nuts, wedge seeds
   means   breaks hard food with blows of the bill
 
 behaviour hammer-wood
   also    hammer on wood, hammer on a trunk, peck wood, peck at wood, peck at a trunk, peck at bark
   also    peck trees, chisel wood, chisel bark, drill into wood, drill into a tree, hammer at bark
   also    bore into wood, tap on a trunk, tap at bark, tap on wood
+  also    peck bark, peck dead wood, peck at dead wood
   means   strikes wood with the bill to feed
 
 behaviour hang-upside-down
@@ -606,6 +673,8 @@ behaviour hawk-insects
   also    hunt insects in the air, chase insects in the air, catch dragonflies, hawk moths
   also    caught insects in flight, caught insects in the air, caught insects on the wing
   also    caught bugs in midair, caught bugs in the air, fed on the wing, fed in flight
+  also    catch insects in air, catch moths in air, catch moths in the air, catch flies in the air
+  also    catch flying insects, caught insects in air, caught moths in the air, caught flying insects
   means   takes insects in the air while flying on
 
 behaviour hide-from-view
@@ -614,6 +683,7 @@ behaviour hide-from-view
   also    keep in cover, keep to thick cover, hide among the leaves, hide in dense cover
   also    hid in the leaves, hid in a bush, hid in the bushes, hid in foliage, kept hidden
   also    kept out of sight, kept in cover
+  also    hide in treetops, hide in the treetops, hide in trees, hide in a tree, hid in the treetops
   means   keeps out of sight
 
 behaviour hitch
@@ -627,6 +697,7 @@ behaviour hop
   also    hop across the lawn, bounce along, bounce along the ground, move in hops, hop with both feet
   also    hop with both feet together, make long hops, hop in the grass, bounce about, hop quickly
   also    made long hops
+  also    hop on logs
   means   moves with both feet together
 
 behaviour hop-and-stop
@@ -639,6 +710,7 @@ behaviour hop-through-branches
   also    bounce through branches, jump from branch to branch, hop between branches
   also    hop through the branches, hop through the tree, hop through the hedge, hop through a bush
   also    hop through a tree
+  also    hop among twigs, hop among the twigs, hop among branches, hop through bushes
   means   goes through twigs by hops
 
 behaviour hover
@@ -653,6 +725,7 @@ behaviour hover-glean
   also    hover under leaves, hover at the tips of branches, hover by leaves, flutter at leaves
   also    hover to feed, hover to take insects, hover beside leaves, hover at twigs
   also    hover to snatch insects, hover in front of leaves
+  also    hover at leaf tips, hover at the tips of leaves, hover at the ends of twigs
   means   hovers for a moment to pick food from leaves
 
 behaviour huddle
@@ -665,6 +738,8 @@ behaviour hunt
   also    hunt for prey, look for prey, search for prey, hunt from a perch, scan for prey
   also    watch for prey, hunt from a post, hunt small birds, hunt by surprise, hunt from a branch
   also    hunt from wires, hunt from the perch, hunt from the branch
+  also    chase prey, chase prey through trees, chase prey through the trees, hunt birds, hunt voles
+  also    hunt mice, hunt insects
   means   looks for living prey
 
 behaviour ignore-people
@@ -677,6 +752,7 @@ behaviour impale-prey
   also    spike prey on thorns, hang prey on thorns, keep a larder, stick prey on thorns, impale insects
   also    wedge prey in a fork, spike prey on barbed wire, hung prey on thorns, kept a larder
   also    stuck prey on thorns
+  also    impale prey on thorns, impale insects on thorns
   means   fixes prey on thorns or wire
 
 behaviour inquisitive
@@ -689,6 +765,7 @@ behaviour join-mixed-flock
   also    roam in mixed flocks, move in mixed flocks, join winter flocks, join roving flocks
   also    move with a mixed flock, travel in mixed flocks, forage in mixed flocks, fed in mixed flocks
   also    fed in a mixed flock
+  also    in mixed flocks, in a mixed flock, with mixed flocks
   means   goes about with several kinds of bird together
 
 behaviour jump
@@ -704,6 +781,8 @@ behaviour keep-in-family
   also    live in coveys, keep in coveys, form coveys, kept in family parties
   also    went about in family parties, fed in family groups, kept in a family party, kept in coveys
   also    kept in family
+  also    roam in family flocks, roam in family parties, roam in family groups, in family flocks
+  also    in family groups
   means   keeps with parents and brood
 
 behaviour keep-in-pairs
@@ -711,12 +790,20 @@ behaviour keep-in-pairs
   also    swim in pairs, fly in pairs, go about in pairs, stay in pairs, pair up, pair for life
   also    stay as a pair, stay with its mate, keep as a pair, forage as a pair, went in pairs
   also    fed in pairs, swam in pairs, flew in pairs, went about in pairs, kept as a pair, kept in pairs
+  also    in pairs, in a pair, in pairs and small groups, in pairs and small flocks
+  also    in pairs or small groups, in pairs or small flocks, alone or in pairs, in pairs or alone
   means   two mates stay together
 
 behaviour keep-watch
   also    stand guard, act as lookout, keep a lookout, look out for danger, post a lookout
   also    scan for danger, stay vigilant, stood guard, kept a lookout, kept watch
   means   stays on watch for danger
+
+behaviour lay-in-other-nests
+  also    lay eggs in other nests, lay its eggs in other nests, lay eggs in the nests of other birds
+  also    lay in the nests of other birds, lay an egg in another nest, brood parasite, nest parasite
+  also    parasitise nests, parasitize nests, laid eggs in other nests
+  means   leaves its eggs to other birds
 
 behaviour lead-chicks
   also    lead its chicks, lead young, lead ducklings, walk with chicks, swim with ducklings
@@ -741,6 +828,9 @@ behaviour loaf
   also    rest with gulls, rest at high tide, loaf on the water, sit around, take it easy
   also    rest on the ice, rest on a mudbank, loaf on the roof, rest on a rock, loaf on the beach
   also    sat about, sat around, took it easy
+  also    rest on sandbars, rest on a sandbar, rest in flocks, rest in flocks on beaches, rest on beaches
+  also    rest on the beach, rest on sand, rest on the sand, rest on ice, rest on mudflats, rest on shores
+  also    rest on beaches in flocks
   means   stands or sits idle, neither feeding nor asleep
 
 behaviour lunge
@@ -759,6 +849,12 @@ behaviour mob
   also    chase hawks, get mobbed, mob birds of prey, got mobbed
   means   several birds harry an enemy
 
+behaviour mobbed
+  also    mobbed by crows, mobbed by gulls, mobbed by small birds, mobbed by other birds, mobbed by jays
+  also    mobbed by blackbirds, chased by crows, chased by gulls, chased by small birds, harassed by crows
+  also    harassed by gulls, being mobbed
+  means   other birds chase or scold it as an enemy
+
 behaviour nest
   also    breeds, bred, have a nest, nest in a tree, nest in trees, nest in bushes, nest nearby
   also    attend a nest, visit a nest, nest in shrubs, nest in hedges, nest in reeds, breed here
@@ -768,6 +864,7 @@ behaviour nest
 behaviour nest-in-colony
   also    nest in colonies, nest in a colony, breed in colonies, breed in a colony, nest colonially
   also    nest in groups, nest close together, nest in rookeries
+  also    nest in treetop colonies, nest in large colonies, nest in small colonies, nest in noisy colonies
   means   many pairs nest close together
 
 behaviour nest-in-hole
@@ -775,6 +872,8 @@ behaviour nest-in-hole
   also    use a nest box, use nest boxes, nest in boxes, nest in nestboxes, nest in old woodpecker holes
   also    go into a hole, enter a hole, visit a nest box, inspect a nest box, look into holes
   also    nest in burrows, went into a hole
+  also    nest in a tree hole, nest in holes and nest boxes, nest in holes in banks
+  also    nest in holes in sandy banks, nest in nest boxes, nest in a bank, nest in sandy banks
   means   its nest is inside a hole or box
 
 behaviour nest-on-buildings
@@ -782,6 +881,7 @@ behaviour nest-on-buildings
   also    nest in a barn, nest in barns, nest on houses, nest under bridges, nest under a bridge
   also    nest in chimneys, nest on roofs, nest on rooftops, nest in buildings, nest on a house
   also    nest in the barn
+  also    nest in sheds, nest in pots, nest in flower pots, nest in hanging baskets
   means   its nest is on or in something built
 
 behaviour nest-on-cliff
@@ -793,13 +893,24 @@ behaviour nest-on-ground
   also    nest on the ground, nest on the beach, nest on shingle, nest in grass, nest in the grass
   also    nest in a scrape, nest on bare ground, nest in fields, nest in a hollow on the ground
   also    nest on gravel
+  also    nest on beaches
   means   its nest is on the ground
+
+behaviour open-shellfish
+  also    open mussels, prise open mussels, pry open mussels, open cockles, hammer mussels, hammer shellfish
+  also    eat mussels, eat shellfish, prise limpets off rocks, ate mussels
+  means   breaks or prises open hard shells with the bill
 
 behaviour pass-overhead
   also    flew over, flies over, flying over, flew past, flies past, flying past, flew by, flies by
   also    flying by, fly overhead, fly over calling, fly across, move overhead, cross overhead
   also    flew overhead, flew over calling, flew across
   means   passes through without stopping
+
+behaviour patrol-over-water
+  also    patrol over the water, patrol over a lake, patrol above the water, hunt over water
+  also    hunt over the water, fly over water with bill pointed down
+  means   flies to and fro over water and looks down
 
 behaviour patter-over-water
   also    patter across the water, patter along the surface, run across the water, run along the water
@@ -808,6 +919,9 @@ behaviour patter-over-water
   also    run along the water to take off, patter over the surface, scutter across the water
   also    ran across the water, ran along the water, ran on the water, ran over the water to take off
   also    ran along the surface, ran across the surface, ran along the water to take off
+  also    rush across the water, rush over the water, rush across the water in pairs, patter on the water
+  also    run along water to take off
+  also    patter over the water
   means   its feet run on the surface
 
 behaviour peck
@@ -866,6 +980,9 @@ behaviour perch-on-stem
   also    perch on thistles, perch on reeds, perch on tall stems, perch on grass stems, sway on a stem
   also    sit on tall weeds, perch on reed tops, sing from a reed, perch on cattails, perch on a thistle
   also    sit on a thistle, sat on a reed, sat on tall weeds, sang from a reed, sat on a thistle
+  also    sing from grass stems, sing from a grass stem, sing from weeds, perch on tall plants
+  also    perch on plants, hang on stems, hang on weed stems, cling to stems, cling to weed stems
+  also    hung on stems, clung to stems
   means   sits on the stem of a plant
 
 behaviour perch-on-wire
@@ -882,7 +999,13 @@ behaviour perform-display
   also    show off to a female, do a display, show off to females, dance, display on the water
   also    do a dance, court a female, puff up and strut, did a courtship display, gave a display
   also    did a display, did a dance
+  also    in display, in courtship display, court, courting
   means   shows off to a mate or rival
+
+behaviour plaster-nest-hole
+  also    plaster nest hole with mud, plaster the nest hole with mud, plaster mud round the nest hole
+  also    smear sap around nest hole, smear sap around the nest hole, smear resin around the nest hole
+  means   lines the rim of its nest hole with mud or sap
 
 behaviour plunge-dive
   also    plunge dives, plunge diving, plunge dived, plunge, plunge into the water, dive into the water
@@ -890,6 +1013,8 @@ behaviour plunge-dive
   also    dive for fish, plunge after fish, splash down, plunge down, dive from a height
   also    dive in head first, dove into the water, dove from the air, dove from a perch
   also    dove head first into the water, dove for fish, dove from a height, dove in head first
+  also    plunge dives for fish, plunge dive for fish, plunge dives for fish from a height
+  also    plunge dives from a height
   means   drops into the water from the air or a perch
 
 behaviour pounce
@@ -897,6 +1022,9 @@ behaviour pounce
   also    drop down on prey, drop on insects, drop to the ground for insects, fly down to catch insects
   also    swoop down on prey, drop from a perch on to insects, drop down to catch insects
   also    pounce on mice, pounce on something, swoop on prey, flew down to catch insects
+  also    drop to the ground on prey, drop to the ground for prey, drop to the ground after prey
+  also    drop onto prey, drop onto prey on the ground, drop on to prey on the ground, drop onto insects
+  also    drop to the ground to catch insects
   means   drops suddenly on prey on the ground
 
 behaviour preen
@@ -923,6 +1051,8 @@ behaviour probe-bark
   also    probe crevices, probe in bark, probe cracks in the bark, pry off bark, prise off bark
   also    peel bark, flake off bark, search trunks, search tree trunks, feed on trunks
   also    feed on tree trunks, forage on trunks, fed on trunks, fed on tree trunks
+  also    flake bark, flake bark from dead trees, flake bark off dead trees, flake bark off trees
+  also    flake off scales of bark
   means   looks for food in the cracks of bark
 
 behaviour pull-worms
@@ -954,6 +1084,8 @@ behaviour restless
   also    active, stay on the move, fidgety, hyperactive, nervous, jumpy, fidget, move constantly
   also    move nervously, lively, energetic, stay busy, agitated, flighty, keep on the move
   also    kept on the move
+  also    move quickly, move restlessly, move quickly among leaves, move quickly among the leaves
+  also    move restlessly among twigs, move quickly through the leaves, always on the move
   means   keeps moving all the time
 
 behaviour return-to-perch
@@ -971,13 +1103,21 @@ behaviour rise-noisily
   also    rise with a whirr, get up with a clatter, take off with a whirr, flush noisily, fly up noisily
   also    took off noisily, took off with noisy wings, took off with a clatter, rose with a whirr
   also    got up with a clatter, took off with a whirr, flew up noisily
+  also    clatter out of trees, clatter out of a tree
   means   leaves with loud wings
+
+behaviour rob-nests
+  also    rob a nest, raid nests, raid a nest, take eggs, steal eggs, eat eggs, take nestlings, take chicks
+  also    eat nestlings, took eggs, took chicks, stole eggs
+  means   takes eggs or young from nests
 
 behaviour roost
   also    roost in a tree, roost in trees, roost in reeds, go to roost, come in to roost, fly to roost
   also    gather to roost, roost communally, roost together, roost in flocks, roost on the ground
   also    roost in large numbers, roost in ivy, roost by day, roost in thick cover, come to roost
   also    went to roost, came in to roost, flew to roost, came to roost
+  also    roost in large flocks, roost in huge flocks, roost in noisy flocks, roost against a trunk
+  also    roost close to a trunk, roost by a trunk, roost on ledges, roost on a ledge, roost on buildings
   means   settles to sleep or rest for the night or over the tide
 
 behaviour rub-bill
@@ -994,6 +1134,8 @@ behaviour run-and-stop
   also    run stop run, dash and stop, run a few steps then stop, run and freeze, walk and stop
   also    run a little then stop, ran and pause, ran then stop, ran then pause, ran stop peck
   also    ran and peck, made short runs, ran in short bursts
+  also    runs and stops, running and stopping, ran and stopped, runs and stops on the ground
+  also    runs and stops on lawns, runs and pauses, ran and paused, running and pausing
   means   short runs, each ending in a halt
 
 behaviour run-on-ground
@@ -1001,6 +1143,13 @@ behaviour run-on-ground
   also    run quickly, run fast, run swiftly, walk and run, run on foot, run along branches, run rapidly
   also    walk or run, trot, scamper, sprint, ran about, ran around, ran on the ground
   also    ran along the ground, ran across the lawn, ran quickly, ran fast
+  also    run on bare ground, run on open ground, run over the ground, run on lawns, run on the lawn
+  also    run in shallow water, run along the shore, run along the edge of the water, run and hop
+  also    run and hop on lawns, run and hop on the ground, walk and run on the ground
+  also    walk and run on bare ground, walks and runs, walking and running, walked and ran, runs and hops
+  also    running and hopping, ran and hopped, run with quick steps, run with short quick steps
+  also    ran on lawns, ran on the lawn, ran on bare ground
+  also    walk and run along the edge of the water, walks and runs along the edge of the water
   means   moves fast on its feet
 
 behaviour scold-intruders
@@ -1020,6 +1169,12 @@ behaviour scratch-itself
   also    scratch its chin, scratch its head with a foot, have a scratch, scratch over the wing
   also    had a scratch
   means   uses a claw on its own plumage
+
+behaviour search-dead-leaves
+  also    probe dead leaves, probe clusters of dead leaves, probe clusters of leaves
+  also    probe dead leaf clusters, probe leaf clusters, probe curled leaves, search leaf clusters
+  also    search clusters of dead leaves, look into curled dead leaves
+  means   looks for insects in dead or bunched leaves that hang in a bush or tree
 
 behaviour secretive
   also    skulky, elusive, retiring, skulk, skulk about, skulk in the bush, stay low in cover
@@ -1057,6 +1212,9 @@ behaviour sing-from-perch
   also    sing from the rooftops, sing from rooftops, sing from a dead branch, sing from an open perch
   also    sing from the top, sing from chimneys, sang from a treetop, sang from wires, sang from posts
   also    sang from treetops, sang from a song post, sang from an exposed perch, sang from a high perch
+  also    sing from tree tops, sing from a tree top, sing from a bush top, sing from bush tops
+  also    sing from the top of a bush, sing from the tops of bushes, sing from tops of bushes
+  also    sing from fences, sing from a fence, sing from a tree, sing from rocks
   means   sings from a perch in view
 
 behaviour sing-in-flight
@@ -1105,6 +1263,17 @@ behaviour sleep
   also    slept on the water, slept in a tree, slept during the day, slept
   means   is asleep or half asleep
 
+behaviour slow-moving
+  also    move slowly, move slowly about, move slowly through the leaves, move slowly among leaves
+  also    move slowly among the leaves, move slowly through bushes, move slowly through shrubs
+  also    move slowly through the branches, slow in its movements
+  means   does not hurry as it feeds or climbs
+
+behaviour smash-snails
+  also    smash a snail, smash snails on a stone, break snails, break snails on a stone, break snail shells
+  also    bash snails, bash a snail on a stone, hit snails on a rock, broke snails on a stone
+  means   strikes snails on a stone to break the shell
+
 behaviour sociable
   also    gregarious, social, communal, live communally
   means   likes company of its own kind
@@ -1114,6 +1283,7 @@ behaviour solitary
   also    live alone, keep on its own, hunt alone, fly alone, stay on its own, swim alone, move alone
   also    keep apart, loner, kept alone, fed alone, kept to itself, fed on its own, kept on its own
   also    flew alone, swam alone
+  also    mostly alone, usually alone, often alone
   means   is seen singly
 
 behaviour spin-on-water
@@ -1131,6 +1301,8 @@ behaviour spiral-up-trunk
   also    corkscrew up the trunk, wind its way up the trunk, spiral around tree trunks
   also    climb trunks in a spiral, spiral up a tree, crept round a trunk, crept around a trunk
   also    wound its way up the trunk
+  also    creep up a trunk in spirals, creep up trunks in spirals, creep up a trunk in a spiral
+  also    creep in spirals up a trunk
   means   climbs round and up a trunk
 
 behaviour stab-at-water
@@ -1173,12 +1345,20 @@ behaviour stand-in-water
   also    stood belly deep
   means   is on its feet in water
 
+behaviour start-low-on-next-tree
+  also    fly to the base of the next tree, fly down to the base of the next tree
+  also    fly to the foot of the next tree, drop to the base of the next tree
+  also    fly to the bottom of the next tree, flew to the base of the next tree
+  also    flew down to the base of the next tree
+  means   leaves one tree high up and begins low on another
+
 behaviour steal-food
   also    kleptoparasitise, kleptoparasitize, rob other birds, steal from other birds
   also    steal food from other birds, chase gulls for food, chase terns for food
   also    snatch food from others, steal chips, steal fish, rob gulls, force other birds to drop food
   also    harass gulls, harass terns, pirate food, stole from other birds, stole food from other birds
   also    stole chips, stole fish, stole food
+  also    rob terns, rob terns and gulls, rob puffins
   means   takes food from other birds
 
 behaviour stoop
@@ -1225,6 +1405,7 @@ behaviour swim
   also    swim in open water, swim on a pond, swim in a pond, paddle along, swim in flocks, swam about
   also    swam around, swam on the water, swam in the water, swam along, swam on open water
   also    swam near the edge
+  also    swim near cover, swim close to cover
   means   moves over the water by its feet
 
 behaviour swim-jerking-head
@@ -1269,6 +1450,7 @@ behaviour toss-leaves
   also    sweep leaves aside, search through leaves, rummage in leaves, rummage in leaf litter
   also    rustle in the leaves, rustle about in the leaves, threw leaves about, threw leaves aside
   also    swept leaves aside
+  also    turn over wet leaves, turn over fallen leaves
   means   throws dead leaves aside with the bill
 
 behaviour toss-prey
@@ -1282,6 +1464,8 @@ behaviour tremble-foot
   also    tap its feet, stamp on the grass, drum its feet, stir the mud with a foot, dance for worms
   also    tremble one foot, shake one foot in the mud, shook a foot in the mud
   also    shook one foot in the mud
+  also    stir mud with feet, stir mud with its feet, stir the mud with its feet
+  also    stir up the mud with its feet
   means   works the ground with quick feet to bring up food
 
 behaviour up-end
@@ -1290,6 +1474,7 @@ behaviour up-end
   also    put its tail in the air, feed upside down in the water, go bottom up, go bottoms up
   also    put its rump in the air, tip up to feed, stuck its tail up in the water, stuck its bottom up
   also    fed upside down in the water, went bottom up, went bottoms up
+  also    upends, upending, upended, up-ends in shallow water
   means   swims with the fore part under water and tail up
 
 behaviour visit-garden

@@ -64,6 +64,12 @@ extent coarse
   also    coarsely, coarser
   means   of large rough marks
 
+extent a-little
+  value   slight
+  also    little
+  only-before :colour
+  means   a small amount of a colour
+
 extent covered
   also    covered in, covered with, covering most of, covers most of
   means   most of it taken up
@@ -224,7 +230,7 @@ extent three-quarters
   means   three parts in four
 
 extent tinge
-  also    tinged, tinge of, tinges of
+  also    tinge of, tinges of
   means   a weak colour over another
 
 extent tint
@@ -261,5 +267,5 @@ extent variable
   means   more in some birds than in others
 
 extent wash
-  also    wash of, washed, washed with
+  also    wash of, washed with
   means   a thin even colour over another

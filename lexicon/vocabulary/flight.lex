@@ -3,6 +3,9 @@
 flight acrobatic-flight
   also    aerobatic, aerobatics, aerial acrobatics, acrobatic in the air, tumble in the air
   also    aerobatic flight, fly acrobatically, do aerobatics, flew acrobatically, did aerobatics
+  also    tumble in display, tumbling display, tumble and roll, tumble and roll in the air, tumble and glide
+  also    tumble about, tumble around cliffs, roll in the air, roll in flight, roll onto its back
+  also    roll on to its back, roll over in the air, flip over in flight
   means   turns, rolls and tumbles with skill
 
 flight agile-flight
@@ -42,6 +45,7 @@ flight bounding
   also    bound through the air, bound in flight, bouncing flight, bouncy flight, bounce in flight
   also    bouncy in flight, bounding flier, fly with bounds, flap bounding, flap bound, flew in bounds
   also    flew with bounds
+  also    slightly bounding, gently bounding
   means   bursts of flaps with wings shut between, rising and falling steeply
 
 flight bowed-wings-flight
@@ -71,6 +75,7 @@ flight circling
   also    fly around in circles, circling flight, circle over the field, circle slowly, circle low
   also    circle over the wood, flew in circles, went round in circles, flew in wide circles
   also    flew around in circles
+  also    flocks in circles, flocks circle, fly in circles in a flock, circle in flocks
   means   goes round and round in the air
 
 flight clumsy-flight
@@ -85,6 +90,7 @@ flight constant-flapping
   also    constant wingbeats, continuous wingbeats, flapping flight, continuous flapping
   also    fly with steady wingbeats, even wingbeats, regular wingbeats, fly without gliding
   also    flew with constant wingbeats, flew with steady wingbeats, flew without gliding
+  also    seldom soar, rarely soar, seldom glide, rarely glide
   means   flaps on without gliding
 
 flight deep-wingbeats
@@ -114,12 +120,15 @@ flight drop-into-cover
   also    fly a short way and drop into cover, pitch into cover, drop suddenly into cover, drop suddenly
   also    drop down into cover, tumble into cover, drop out of sight, dive back into the reeds
   also    pitch into the grass, dove back into the reeds
+  also    drop into grass, drop into long grass, drop into reeds
   means   ends a flight by a sudden drop
 
 flight erratic
   also    erratic flight, fly erratically, jink, jinking flight, jink about, fly in zigzags
   also    zigzag flight, zigzagging, twisting flight, twist and turn, fly with twists and turns, jinky
   also    swerve, swerve about, swerving flight, dodging flight, flew erratically, flew in zigzags
+  also    zigzag when flushed, zigzag away, zigzag off, flush in zigzags, fly off in zigzags
+  also    flew off in zigzags
   means   keeps changing course
 
 flight ever-airborne
@@ -147,6 +156,7 @@ flight fast-wingbeats
   also    very fast wingbeats, fly with quick wingbeats, hurried wingbeats, fast stiff wingbeats
   also    fast shallow wingbeats, rapid shallow wingbeats, flew with fast wingbeats
   also    flew with rapid wingbeats, flew with quick wingbeats
+  also    fast shallow wing beats
   means   beats the wings at a high rate
 
 flight flap-and-glide
@@ -161,6 +171,7 @@ flight flicking-wingbeats
   also    snappy wingbeats, crisp wingbeats, clipped wingbeats, whippy wingbeats, flicky flight
   also    jerky wingbeats, fly with snappy wingbeats, flickering wingbeats, flickering flight
   also    flicker in flight, flew with flicking wingbeats, flew with snappy wingbeats
+  also    shallow flickering wingbeats, shallow flicking wingbeats
   means   short sharp beats
 
 flight floppy-flight
@@ -192,6 +203,7 @@ flight formation-flight
   also    v shaped formation, flying v, fly in an arrow shape, in v formation, flew in formation
   also    flew in a v, flew in v formation, flew in skeins, flew in a wedge, flew in a v formation
   also    flew in an arrow shape
+  also    v shaped flocks, in v shaped flocks, in a v shaped flock, in skeins
   means   a flock on the wing in the shape of a V
 
 flight gallop-flight
@@ -223,6 +235,11 @@ flight half-closed-wings-flight
   also    wings half folded in flight, glide on half closed wings, wings drawn back in a glide
   means   wings partly shut in a fast glide or dive
 
+flight head-forward-flight
+  also    soar with the head far forward, head far forward in flight, head held far forward in flight
+  also    head sticks out in flight, head well forward in flight, head projects in flight
+  means   head stands well out in front of the wings in the air
+
 flight heavy-flight
   also    fly heavily, heavy wingbeats, ponderous flight, lumbering flight, heavy in flight
   also    labored flight, laboured flight, laboured, labored, laboured wingbeats, labored wingbeats
@@ -235,6 +252,7 @@ flight hesitant-flight
   also    uneven flight, fly jerkily, fitful flight, faltering flight, stop start flight, fly hesitantly
   also    fly in jerks, irregular flight, flight jerky, flight hesitant, stalling, flew jerkily
   also    flew hesitantly, flew in jerks
+  also    uneven wingbeats, irregular wingbeats
   means   uneven, with checks and stalls
 
 flight high-flight
@@ -361,6 +379,8 @@ flight rise-and-fall-display
   also    roller coaster display flight, display flight, aerial display, display flights
   also    aerial displays, u shaped display dives, display in the air, display in flight
   also    rose and fall in display
+  also    swing in a wide arc, swing in an arc, swing to and fro in display, dive in a wide arc
+  also    tumbling display flight
   means   climbs and dives to show off
 
 flight rise-steeply
@@ -370,6 +390,7 @@ flight rise-steeply
   also    rise straight from the water, take off straight from the water, spring from the water
   also    rose straight up, rose vertically, flew straight up, took off vertically, sprang straight up
   also    shot straight up, sprang straight into the air
+  also    tower high, tower high up, towers up
   means   goes up at a steep angle
 
 flight rocking-flight
@@ -394,6 +415,7 @@ flight shearing
   also    wing over wing, glide over the waves, skim the waves in flight, arc over the waves
   also    arcing flight, bank from side to side over the waves, arc above the waves, shearing flight
   also    shear low over the waves, dynamic soaring, bank over the waves, flew like a shearwater
+  also    bank over waves, bank on the wind
   means   tips and glides over waves on stiff wings
 
 flight silent-flight
@@ -438,6 +460,10 @@ flight soar-on-raised-wings
   also    glide with wings in a v, glide with wings raised, dihedral, wings in a shallow v
   also    wings held in a shallow v, soar with wings raised, wings held up in a v, wings in a slight v
   also    soar in a v, wings slightly raised in flight, glide with wings in a shallow v
+  also    soar with wings raised in a v, soar with wings raised in a shallow v, soar with its wings in a v
+  also    glide with wings raised in a v, glide with wings raised in a shallow v
+  also    soar with wings slightly raised, glide with wings slightly raised, wings slightly raised
+  also    wings raised in a shallow v, soar with its wings raised
   means   wings above level as it soars
 
 flight song-flight
@@ -495,6 +521,7 @@ flight tight-flock-flight
   also    tightly packed flock, dense flock, dense flocks, fly in a compact flock, flew in tight flocks
   also    flew in a tight flock, flew in dense flocks, flew in a dense flock, flew in bunches
   also    flew in a tight bunch, flew in close formation
+  also    tight twisting flocks, in tight twisting flocks, tight fast flocks, twisting flocks
   means   flock keeps close and turns together
 
 flight treetop-height-flight
@@ -511,6 +538,8 @@ flight undulating
   also    wavy flight, rise and fall in flight, looping flight, deep undulating flight
   also    deeply undulating, roller coaster, dipping flight, undulating wingbeats, dip in flight
   also    dip up and down in flight, undulation, flew in undulations, rose and fall in flight
+  also    slightly undulating, gently undulating, undulating over long distances, undulating on long flights
+  also    shallow undulations
   means   rises and falls in a wavy line
 
 flight weak-flight

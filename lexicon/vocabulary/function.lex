@@ -2,7 +2,7 @@
 # what could not be seen.
 
 and and
-  also    &, plus, adn, abd, nd, ad, ans, as well as, along with, together with, and then, and also, but also, also
+  also    &, +, plus, adn, abd, nd, ad, ans, as well as, along with, together with, and then, and also, but also, also
   unless-before well
   means   joins like with like
 
@@ -30,8 +30,8 @@ be seems
   means   is, in doubt
 
 bird-word it
-  also    he, she, they, this, this one, that one, him, them, this bird, the bird, that bird, one, guy, fellow, creature
-  also    these, individual, specimen, bid, brid, bord, this particular bird, bird's, birdie, bird
+  also    he, she, they, this, this one, that one, him, them, this bird, the bird, that bird, one
+  also    these, bid, brid, bord, this particular bird, bird's, birdie, bird
   means   the bird spoken of
 
 but but
@@ -44,7 +44,7 @@ between between
   means   between
 
 det a
-  also    an, the, its, his, her, their, it's, some, these, those, our, another, what looks like a, each, every, any
+  also    a row of, rows of, row of, an, the, its, his, her, their, it's, some, these, those, our, another, what looks like a, each, every, any
   also    both its, all its, such a, several, many, few, a few, multiple, various, other, own, one of its, hte, numerous
   also    alternating, a set of, a pair of, pair of, set of, a number of, of its, of the
   means   articles and the like
@@ -70,6 +70,12 @@ hedge maybe
   also    not sure about, not 100% sure, or so i thought, could swear
   means   in doubt
 
+hedge ish
+  hidden  yes
+  also    ish
+  reach   back
+  means   rather so
+
 hedge query
   hidden  yes
   also    not sure, not certain, unsure, i'm not sure, im not sure, not positive, couldn't be sure, can't be sure
@@ -81,11 +87,11 @@ like like
   means   comparison by likeness
 
 negator no
-  also    not, without, lacked, lacks, lacking, lack of, minus, devoid of, free of, without any, no sign of, no trace of
+  also    not a single, not one, not, without, lacked, lacks, lacking, lack of, minus, devoid of, free of, without any, no sign of, no trace of
   also    no hint of, no obvious, nor any, never, isn't, aren't, wasn't, weren't, hasn't, haven't, hadn't, doesn't have
   also    did not have, didn't have, does not have, do not have, don't have, no visible, no real, no evidence of, absence of
   also    nothing, none of the, neither, not any, not a, isnt, wasnt, didnt have, doesnt have, didn't show, without a
-  also    no discernible, had no, has no, have no, with no, w/o, show no, shows no, showed no, not at all, ain't, never had
+  also    no discernible, w/o, not at all, ain't, never had
   also    did not show, does not show, not seen to have, there was no, there were no, there is no, zero, nowhere
   means   not there
 
@@ -112,7 +118,7 @@ of of
   means   of
 
 on on
-  also    at, in, upon, across, along, onto, throughout, all over, at the, in the, over, down, through, to, on the, all along
+  also    at, in, upon, across, along, onto, throughout, at the, in the, over, down, through, to, on the, all along
   also    all across, near, near the, covering, on top of, running down, running along, running across, running through
   also    going down, going across, going through, inside, within, up, toward, towards, into, from the, at the bottom of
   means   where, before a part
@@ -126,7 +132,7 @@ over above
   means   on the upper side of a part
 
 over before
-  also    in front of, next to, beside, near, adjacent to, just in front of, close to
+  also    by, in front of, next to, beside, near, adjacent to, just in front of, close to
   means   beside or before a part
 
 over behind
@@ -205,7 +211,7 @@ with with
   means   with
 
 degree very
-  also    quite, really, rather, fairly, pretty, extremely, so, too, super, just, also, even, only, particularly, especially
+  also    strongly, either, both, quite, really, rather, fairly, pretty, extremely, so, too, super, just, also, even, only, particularly, especially
   also    relatively, comparatively, proportionally, proportionately, incredibly, exceptionally, remarkably, unusually
   also    mighty, ever so, much, more, most, less, definitely, certainly, clearly, obviously, really quite, actually
   also    that's very, surprisingly, noticeably quite, absolutely, perfectly, overly, moderately, decidedly, equally
@@ -446,3 +452,9 @@ compared compared
   also    as compared to, in comparison, for a bird of its size, for a bird this size, than the rest of, for the size of
   also    for the bird's size, for its body, for its body size, compared to the size of, in contrast with
   means   what a size is measured against
+
+washed wash-word
+  hidden  yes
+  extent  wash
+  also    washed, tinged, suffused, flushed, infused, dusted, smudged
+  means   with a thin layer of colour

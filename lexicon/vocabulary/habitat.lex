@@ -50,6 +50,7 @@ habitat bare-branch
 
 habitat bare-ground
   also    bare earth, bare soil, open ground, dusty ground, dirt patch
+  also    gravel
   means   soil with little growing on it
 
 habitat barn
@@ -112,6 +113,7 @@ habitat bramble
 habitat branch
   also    bough, tree branch, low branch, tree limb, limb, horizontal branch, overhanging branch
   also    end of a branch
+  also    large branch
   means   a branch of a tree
 
 habitat bridge
@@ -133,6 +135,7 @@ habitat burned-forest
 
 habitat bush
   also    shrub, low bush, dense bush, small bush, low shrub, evergreen shrub
+  also    dense low bush, thick bush, low dense bush
   means   a woody plant lower than a tree
 
 habitat bush-top
@@ -248,6 +251,7 @@ habitat dead-tree
 habitat deciduous-wood
   also    deciduous woodland, deciduous forest, broadleaf wood, broadleaved wood, broadleaf forest
   also    hardwood forest, hardwoods
+  also    old deciduous wood
   means   a wood of broad-leaved trees that shed their leaves
 
 habitat deck
@@ -280,6 +284,7 @@ habitat estuary
 
 habitat farmland
   also    farm, farm fields, agricultural land, farm country, open farmland, mixed farmland, countryside
+  also    ranch
   means   fields, hedges and farm buildings
 
 habitat farmyard
@@ -336,6 +341,7 @@ habitat flower-bed
 habitat foliage
   also    leafy cover, dense foliage, leafy tree, thick foliage, among the leaves, in the leaves
   also    leaf cluster
+  also    dense leaves, thick leaves, among leaves
   means   leaves on a tree or bush
 
 habitat forest
@@ -354,6 +360,7 @@ habitat freshwater-marsh
 habitat garden
   also    back garden, front garden, suburban garden, town garden, garden centre, botanic garden
   also    rose garden, clothes line, washing line, hanging basket, garden bench
+  also    large garden, small garden
   means   planted ground by a house
 
 habitat gate
@@ -379,6 +386,7 @@ habitat grass
 habitat grassland
   also    rough grassland, open grassland, chalk grassland, downland, grassy plain, dry grassland, savanna
   also    savannah, chalk down
+  also    short dry grassland, short grassland, tall grassland, tall dense grassland, bushy grassland
   means   wide land of grass
 
 habitat gravel-pit
@@ -412,6 +420,7 @@ habitat hay-bale
 
 habitat hayfield
   also    hay meadow, mown field, cut field, silage field, alfalfa field, clover field, lucerne
+  also    hay field
   means   grass grown to be cut
 
 habitat headland
@@ -420,6 +429,7 @@ habitat headland
 
 habitat heath
   also    heathland, lowland heath, heathery ground, sandy heath, heathy ground
+  also    heath edge, heath with trees
   means   open sandy land with heather
 
 habitat heather
@@ -433,6 +443,7 @@ habitat hedge
 habitat hill
   also    hillside, hill top, hill slope, foothills, hill country, fellside, slope, steep slope
   also    rolling hills
+  also    brushy hillside, rocky slope, rocky hillside, wooded hillside, grassy hillside, dry hillside
   means   raised ground
 
 habitat holly
@@ -441,6 +452,7 @@ habitat holly
 
 habitat house
   also    farmhouse, brick building, building, window ledge, windowsill, garage, garage roof
+  also    old building
   means   a dwelling or other building
 
 habitat ice
@@ -454,10 +466,12 @@ habitat industrial-site
 
 habitat inlet
   also    cove, fjord, sea loch, sheltered bay, open bay, sea bay, tidal bay
+  also    bays
   means   an arm of the sea
 
 habitat island
   also    islet, offshore island, rocky island, small island, gravel island, sea stack
+  also    grassy island, grass-covered island
   means   land with water all round
 
 habitat ivy
@@ -479,6 +493,7 @@ habitat lagoon
 
 habitat lake
   also    loch, lough, large lake, lake edge, mid-lake, open lake, tarn, mountain lake, lake surface
+  also    shallow lake
   means   a large body of still water
 
 habitat lakeshore
@@ -502,6 +517,10 @@ habitat lawn
   also    mown grass, mowed grass, short grass, cut grass, front lawn, back lawn, turf, sod farm, turf farm
   also    lawn edge
   means   closely cut grass
+
+habitat ledge
+  also    building ledge, rock ledge
+  means   a narrow shelf on a building or a rock
 
 habitat lily-pads
   also    lily pad, water lily, floating leaves, floating plants, floating vegetation, duckweed
@@ -542,11 +561,13 @@ habitat mixed-wood
 
 habitat moor
   also    moorland, upland moor, peat moor, grouse moor, open moor
+  also    moorland edge, moor edge
   means   open, treeless high ground
 
 habitat mountain
   also    mountainside, mountain slope, mountain top, high mountains, summit, high peaks, ridge top
   also    mountain ridge
+  also    timberline
   means   very high ground
 
 habitat mud
@@ -570,18 +591,27 @@ habitat nest-hole
   also    old woodpecker hole
   means   a hole used as a nest
 
+habitat nesting-colony
+  also    colony, breeding colony, seabird colony, rookery, heronry, ternery
+  means   where many birds nest close together
+
 habitat nettle-bed
   also    nettles, nettle patch, stinging nettles, willowherb
   means   a dense bed of nettles
 
 habitat oak-wood
   also    oak, oak tree, oak woodland, oak forest, live oak, oak savanna, acorn tree
+  also    old oak wood
   means   oak trees
 
 habitat offshore
   also    far out at sea, well offshore, just offshore, open ocean, open sea, out at sea, pelagic waters
   also    deep water
   means   at sea, away from land
+
+habitat open-country
+  also    dry open country, open land, open landscape, open areas
+  means   wide land without woods
 
 habitat open-water
   also    water surface, surface of the water, middle of the lake, middle of the pond, out in the middle
@@ -610,6 +640,7 @@ habitat park
 habitat pasture
   also    grazing land, grazed grass, cattle pasture, sheep pasture, cow pasture, sheep field, paddock
   also    horse paddock, rangeland, ranch land, among cattle, among sheep
+  also    bushy pasture
   means   grass eaten by stock
 
 habitat path
@@ -646,9 +677,14 @@ habitat ploughed-field
   also    harrowed field, behind the plough, behind the tractor
   means   earth turned for sowing
 
+habitat pole
+  also    telephone pole, telegraph pole, utility pole, power pole, roadside pole
+  means   a tall post that carries wires or lights
+
 habitat pond
   also    small pond, farm pond, village pond, duck pond, garden pond, stock pond, stock tank, dew pond
   also    pond side, pool, shallow pool, small pool
+  also    wooded pond, woodland pond, forest pond
   means   a small still water
 
 habitat prairie
@@ -670,6 +706,10 @@ habitat pylon
 habitat quarry
   also    quarry face, old quarry, disused quarry, chalk pit, stone quarry, quarry ledge, mine workings
   means   a place where stone is dug
+
+habitat raft
+  also    tern raft, floating raft, nesting raft
+  means   a floating platform
 
 habitat railing
   also    handrail, iron railings, balustrade, guard rail, park railings
@@ -719,6 +759,8 @@ habitat roadside
 habitat rock
   also    boulder, flat rock, rock in the river, rock in the stream, midstream rock, stones in the river
   also    wet rocks, stepping stone
+  also    stones in streams, stones in a stream, stone in a stream, stones in the stream
+  also    stones in the water
   means   a large stone used as a perch
 
 habitat rocky-shore
@@ -754,6 +796,7 @@ habitat saguaro
 habitat salt-marsh
   also    saltings, tidal marsh, coastal marsh, brackish marsh, spartina, spartina marsh, cordgrass
   also    saltmarsh creek, glasswort
+  also    saltmarsh
   means   marsh flooded by tides
 
 habitat salt-pan
@@ -763,6 +806,10 @@ habitat salt-pan
 habitat sandbank
   also    sandbar, sand flat, sand spit, shingle spit
   means   sand bared at low water
+
+habitat sandy-bank
+  also    sand cliff, earth bank, earth cliff, vertical sand bank, sand face
+  means   a steep face of sand or earth where holes can be dug
 
 habitat scrape
   also    wader scrape, shallow scrape, muddy scrape, flooded scrape
@@ -779,11 +826,16 @@ habitat scrub
 
 habitat sea
   also    ocean, inshore waters, inshore, coastal waters, salt water, nearshore waters
+  also    arctic sea, cold sea
   means   the sea, near land or not stated
 
 habitat sea-wall
   also    sea bank, promenade, sea front wall, esplanade, flood bank, levee
   means   a bank or wall that holds back the sea
+
+habitat second-growth
+  also    secondary growth, secondary woodland, young regrowth, regrowth
+  means   young trees and bushes where an older wood was cleared
 
 habitat sedge-bed
   also    sedges, sedge meadow, sedge marsh, sedge tussock, sedgy marsh, wet sedges
@@ -842,6 +894,7 @@ habitat stream
   also    brook, creek, rivulet, small stream, woodland stream, rocky stream, fast stream
   also    fast-flowing stream, mountain stream, upland stream, clear stream, shallow stream, creek bed
   also    creekside
+  also    stream edge
   means   a small running water
 
 habitat street
@@ -885,6 +938,7 @@ habitat swimming-pool
 habitat thicket
   also    dense thicket, thick cover, dense cover, dense vegetation, thick vegetation, tangle
   also    tangled growth, dense brush, thick brush
+  also    bayberry, bayberry thicket
   means   dense growth of bushes
 
 habitat thistle-patch
@@ -895,6 +949,10 @@ habitat tideline
   also    strandline, tidewrack, high tide line, wrack line, tidemark
   means   the line of drift left by the tide
 
+habitat tower
+  also    castle tower, clock tower, old tower, stone tower
+  means   a tall narrow building
+
 habitat town
   also    village, town centre, town center, towns and villages, human settlements
   means   houses and streets
@@ -902,7 +960,12 @@ habitat town
 habitat tree
   also    tall tree, big tree, large tree, small tree, lone tree, isolated tree, scattered trees
   also    leafless tree, bare tree, evergreen tree, conifer tree
+  also    old tree, deciduous tree, tall deciduous tree
   means   a tree of no stated kind
+
+habitat tree-roots
+  also    tree root, upturned roots, exposed roots, among tree roots
+  means   roots above the ground
 
 habitat tree-trunk
   also    trunk, trunk of a tree, tree bark, bark of a tree, side of a tree, bole of a tree, up a trunk
@@ -920,11 +983,13 @@ habitat tundra
 
 habitat twig
   also    thin twig, outer twigs, outermost twigs, ends of twigs, small branches, thin branch, sprig
+  also    among twigs, among conifer twigs
   means   a thin branch
 
 habitat undergrowth
   also    understory, understorey, underbrush, low cover, ground cover, low vegetation, shrub layer
   also    low growth, beneath the hedge, under bushes
+  also    thick understorey, thick understory, dense understorey, dense understory
   means   low growth beneath trees
 
 habitat upland
@@ -961,6 +1026,15 @@ habitat weir
   also    spillway, mill race, mill pond, sluice, sluice gate, lock gate
   means   a low barrier across a river
 
+habitat wet-scrub
+  also    wet thicket, damp scrub, damp thicket, wet bushes
+  means   bushes on wet ground
+
+habitat wet-wood
+  also    wet woodland, damp wood, damp woodland, moist woodland, wet forest, wet conifer forest
+  also    damp conifer wood, moist deciduous woodland, flooded woodland, wet conifer wood
+  means   woods on wet ground
+
 habitat wetland
   also    wet area, wetland reserve, wet ground, wet grassland, boggy ground, boggy patch, swampy area
   means   wet land of no stated kind
@@ -972,11 +1046,13 @@ habitat willow
 
 habitat woodland
   also    wood, open woodland, open woods, mature woodland, wooded area, woodland trees, forest trees
+  also    old wood, old woodland, young wood
   means   land with trees
 
 habitat woodland-edge
   also    wood edge, edge of the wood, edge of woods, edge of a wood, edge of woodland, forest edge
   also    edge of the forest, edge of forest, woods edge, tree edge
+  also    conifer wood edge
   means   where trees meet open ground
 
 habitat yard

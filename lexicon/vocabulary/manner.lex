@@ -19,6 +19,10 @@ manner clear
 manner deep
   means   low in pitch, or with a wide sweep
 
+manner drawn-out
+  also    long drawn, long drawn out
+  means   made long
+
 manner dry
   also    drily
   means   dry
@@ -72,6 +76,9 @@ manner hoarse
   also    husky
   means   hoarse
 
+manner hollow
+  means   as from an empty vessel
+
 manner jerky
   also    jerkily, jerks, jerking
   means   in jerks
@@ -103,6 +110,12 @@ manner mournful
   also    sad, plaintive, melancholy
   means   sad
 
+manner mostly-paired
+  hidden  yes
+  value   paired
+  also    paired, doubled
+  means   each note two times
+
 manner musical
   also    sweet, melodious, melodic, tuneful
   means   pleasant to hear
@@ -113,7 +126,7 @@ manner nasal
 manner powerful-moving
   hidden  yes
   value   strong
-  also    powerful, powerfully, strong, strongly
+  also    powerful, powerfully, strong
   means   strong
 
 manner repeated
@@ -129,6 +142,10 @@ manner rich-sounding
 manner rising
   also    ascending, upslurred, slurred up, rises, rise in pitch, rising at the end
   means   rising in pitch
+
+manner rolling
+  also    rolled
+  means   with a run of quick beats
 
 manner scratchy
   also    squeaky, creaky
@@ -169,6 +186,10 @@ manner stiff
 manner straight
   also    straight line, in a straight line
   means   in a straight line
+
+manner tearing
+  also    ripping
+  means   as cloth torn
 
 manner thin-sounding
   hidden  yes

@@ -124,6 +124,7 @@ motion nod
 motion open-and-shut
   also    open and close, snap open and shut, spread and close, spread and fold, open and fold
   also    flick open and closed, open and shut quickly, flash open and shut, open briefly, scissor
+  also    opened and closed, opening and closing, opens and closes
   means   opens and closes the part over and over
 
 motion pull-in
@@ -148,6 +149,7 @@ motion raise
   also    lift, lift up, raise up, raise and lower, put up, lift and lower, raise slowly, raise quickly
   also    erect, lift over, lift high, raise when alarmed, raise when excited, raise high, raise over
   also    raise briefly
+  also    raises and lowers, raising and lowering, raised and lowered, raises and spreads
   means   brings the part up
 
 motion raise-and-dip-slowly

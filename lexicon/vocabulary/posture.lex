@@ -244,6 +244,7 @@ posture squat-pose
   also    sit low on the branch, sits low on its perch, belly touching the branch
   also    short legs hidden by feathers, sit low on its perch, sat low on the branch
   also    sat low on its perch
+  also    stand low, stand low on rocks, stand low on its legs
   means   sits low with legs hidden
 
 posture stretched-tall
@@ -276,4 +277,5 @@ posture wide-legged-stance
   also    stand with legs apart, feet wide apart, legs wide apart, bow legged, straddle legged
   also    stand with its legs wide apart, bandy legged, legs akimbo, wide stance, wide legged
   also    stood with legs apart, stood with its legs wide apart
+  also    with legs apart, legs apart, feet apart
   means   feet set well apart

@@ -294,8 +294,9 @@ viewing observer-doubt
   means   the watcher doubts what was seen
 
 viewing on-the-wing
+  hidden  yes
   also    in flight, flight view, flight views, seen in flight, seen flying, flyby, flypast, flyover
-  also    when it flew, as it flew, when flying
+  also    when it flew, as it flew, when flying, seen on the wing, while on the wing, only on the wing
   means   seen while it flew
 
 viewing overcast

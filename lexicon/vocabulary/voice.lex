@@ -4,6 +4,7 @@ voice accelerating
   also    get faster, gets faster and faster, accelerating song, accelerating series, accelerating trill
   also    faster and faster, accelerating notes, bouncing ball, like a bouncing ball, bouncing ball song
   also    speed up at the end, quicken, faster at the end, like a ping pong ball, got faster
+  also    speed up, song that speeds up, speed up towards the end
   means   notes come closer together as it goes on
 
 voice alarm-call
@@ -16,6 +17,7 @@ voice alarm-call
 voice ank
   also    yank, nyak, ank ank, yank yank, ank ank ank, enk, nank, tin trumpet call, like a tin trumpet
   also    toy trumpet call, toy horn, like a toy horn, tin horn, like a tin horn
+  also    wha wha, wha wha wha
   means   a short note through the nose, as a toy trumpet
 
 voice ascending
@@ -64,6 +66,7 @@ voice buzz
   also    buzzy, bzzz, bzz, zzzz, buzzing call, buzzing song, buzzy song, buzzy call, insect like buzz
   also    dry buzz, buzzy trill, buzzing trill, high buzz, buzzing note, buzzy notes, like an insect
   also    insecty
+  also    buzzy trill at the end, buzz at the end, insect like trill, insect like song, insect like call
   means   a rough steady insect-like sound
 
 voice cackle
@@ -87,6 +90,7 @@ voice chack
   also    tchack, chak, tchak, chack chack, chack chack chack, tchak tchak, chack like stones, tack, tak
   also    tak tak, tack tack, harsh chack, jack jack, kyack, kyak, loud chack, chack call, hard chack
   also    hard tack, tac
+  also    jack call
   means   a hard note as of two pebbles
 
 voice changeable-pitch
@@ -122,18 +126,21 @@ voice chick-a-dee-call
 voice chip
   also    chip note, chip notes, chip call, sharp chip, chip chip, hard chip, tchip, high chip
   also    thin chip, loud chip, chip chip chip, soft chip, flat chip, dry chip, single chip, sweet chip
+  also    chip per song, chip per chip per
   means   one very short sharp note
 
 voice chirp
   also    chirpy, chirp chirp, chirrup, chirping song, sparrow like chirp, chirp loudly, chirrupy
   also    liquid chirrup, cheery chirp, monotonous chirp, cheerful chirp, chirrup chirrup
   also    rolling chirrup, sharp chirp, chirp constantly, chirrupping, churp, chilp
+  also    plain chirp
   means   short bright note with a little roll
 
 voice chuck
   also    chuck call, chuck note, chuck chuck, chup, low chuck, soft chuck, chuck chuck chuck, chook
   also    tchuck, tchuk, tchook, chuk, chuk chuk, chup chup, deep chuck, chuck notes, tuk, tuk tuk
   also    chuck alarm, tchup, chuff
+  also    tuck call, tuck tuck, hard tuck
   means   a low short blunt note
 
 voice chuckle
@@ -226,6 +233,7 @@ voice descending
   also    descending series, downslurred, downslurred whistle, drop in pitch, go down the scale
   also    descending call, go down in pitch, down the scale, descending warble, descending cadence
   also    cascading, fell in pitch, went down the scale, went down in pitch
+  also    drop at the end, fall at the end, falling song, falling trill, falling series
   means   goes down in pitch
 
 voice die-away
@@ -247,6 +255,11 @@ voice duet
   also    call in turn, sang together, sang a duet
   means   two birds sing or call in turn or at once
 
+voice end-flourish
+  also    flourish at the end, with a flourish, with a flourish at the end, ends in a flourish
+  also    final flourish, terminal flourish
+  means   the song closes with quick showy notes
+
 voice explosive
   also    explosive song, explosive call, burst into song, sudden burst of song, loud burst
   also    explosive burst, burst out, sudden loud song, explosive burst of notes, explosive note
@@ -265,6 +278,7 @@ voice flat-sound
   also    flat call, flat note, unmusical, tuneless, toneless, dull note, unmusical call, unmusical song
   also    tuneless song, dull call, flat notes, unmelodious, tuneless call, unmusical notes
   also    unmusical rattle, flat toneless call
+  also    colourless trill, colourless song, colorless trill, colorless song, colourless voice
   means   without tune
 
 voice flight-call
@@ -295,6 +309,8 @@ voice grating
   also    raspy, rasp, grating call, rasping call, raspy call, scraping, scraping sound, grating note
   also    scrapy, scratchy, scratchy song, raspy note, scratchy call, rasping note, scratchy warble
   also    raspy song, like a comb, creaky, creak
+  also    scaap, harsh scaap, skaap
+  also    scaap when flushed
   means   rough, as of scraping
 
 voice growl
@@ -319,6 +335,7 @@ voice harsh
   also    harsh call, harsh note, harsh voice, harsh notes, raucous, strident, raucous call
   also    grating voice, discordant, rough call, jarring, jarring call, harsh calls, harsh scold
   also    raucous voice, harsh alarm, cacophonous, kraah, krah
+  also    cheh, cheh cheh, cheh notes
   means   rough and unpleasant to the ear
 
 voice high-pitched
@@ -367,6 +384,7 @@ voice hweet
   also    huit, hooeet, weet, hueet, hooweet, hweet call, hoeet, whit whit, wheet, soft hweet, sweeet
   also    wheet wheet, swee, dry whit, huweet, hweet hweet, soft whit, pu ee, rising hweet, whit note
   also    who eet, quit quit, twhit, thwit, huwit
+  also    hoo eet, swee wee wee
   means   a soft rising whistle of one or two parts
 
 voice jangle
@@ -380,12 +398,14 @@ voice kee
   also    keee, kee kee, kee kee kee, kee yar, kee arr, kee ar, pee yoo, keeyah, kee yoo, kree, kreee
   also    keer, keerr, key key key, kya, kyar, kek, kek kek, kek kek kek, kak, kak kak, kak kak kak
   also    kyow, keow, killy, kyew, kyee, kyik, kierr, cac, kwit, kirrick, kirri, kewick
+  also    kill dee, kree ar, kee yarr, keer ik, ki deek
   means   a sharp carrying note, as a hawk, tern or gull
 
 voice kik
   also    kik kik, kick kick, kik call, sharp kik, keek, pik, pik pik, peek note, pick note, sharp pik
   also    pik call, hard pik, tchik, tchick, sharp tchick, kik kik kik, kix, piik, spick, plick, pwik
   also    kiik, klip
+  also    kip, kip kip, kip call
   means   a hard short note, as a woodpecker
 
 voice laugh
@@ -456,6 +476,7 @@ voice mimicry
   also    mimics in its song, full of mimicry, with imitations, mimicry in song, imitate other songs
   also    mimicry of other birds, song includes other birds, good mimic, excellent mimic, expert mimic
   also    imitation
+  also    mimic other birds, imitate other birds, copy other birds, mimic other calls, mimic
   means   copies of other sounds in the song
 
 voice monotonous
@@ -477,6 +498,11 @@ voice nasal
   also    nasal scold, nasal tone
   means   sounds as if through the nose
 
+voice paired-notes
+  also    paired phrases, notes in pairs, phrases in pairs, each note twice, sings each note twice
+  also    double phrases, paired notes in song
+  means   each note or phrase is given two times over
+
 voice peent
   also    bzeent, nasal peent note, peent call, beent, beeent, pzeent, buzzing peent
   also    peent on the ground, peent at dusk, pee ent, peerp
@@ -492,7 +518,12 @@ voice peewit-call
   also    pee ah weee, pewit call, weep weep, weep, wheep, wheep wheep, wheeep, wheep call, wheeeep
   also    weeep, breep, greep, preep, prreep, grreep, breet, vreep, quee, queep, kweep, qweep, queeah
   also    pweep, freeep, pree, ptreep
+  also    pee wit
   means   a rising two-part or whistled note, as a lapwing or crested flycatcher
+
+voice peter-peter
+  also    peter peter peter, peter peter peter peter
+  means   a clear double whistle said over and over
 
 voice phrases
   also    in phrases, short phrases, phrased, repeat each phrase, each phrase repeated, repeat phrases
@@ -560,6 +591,7 @@ voice scold-call
   also    scolding note, scolding notes, scolding rattle, scolding calls, scolds, scolding churring
   also    angry call, angry chatter, scolding alarm call, scolding sound, scold loudly, angry sounding
   also    harsh scolding notes, tut, tsk, tisk
+  also    scolding
   means   an angry repeated call
 
 voice scream
@@ -580,6 +612,7 @@ voice seep
   also    high seep, tsip, tsip tsip, tsit, sst, tsit tsit, tseet, tseet tseet, zeet, seet
   also    high see see see, seep seep, seep call, ssee, sree, srree, tzee, seee, tss, tssp, tsii, tsiii
   also    tsiip, siip, tzeet, sisisi, sriih, zeep, dzeep, tsweep, tzip
+  also    see titi, high see titi
   means   a thin high drawn note
 
 voice series-of-notes
@@ -611,6 +644,7 @@ voice silent
   also    silently, no sound, made no sound, make no sound, make no noise, not calling, not singing
   also    no call, no song, didn't call, did not call, not heard calling, said nothing, never called
   also    kept quiet, keep quiet, made no noise
+  also    mostly silent, usually silent, generally silent, often silent, silent at sea, silent in winter
   means   no sound was made while it was watched
 
 voice sing
@@ -664,6 +698,7 @@ voice squawk
   also    squawking call, raucous squawk, squawk loudly, harsh squawk, squawky, kwok squawk, loud squawk
   also    squark, squawk in flight, parrot like squawk, squawking noise, fraank, fraaank, kraank
   also    squawking cry, short squawk, squawk when flushed, gwark, gwok
+  also    kowk, kowk kowk
   means   a loud rough strangled shout
 
 voice squeak
@@ -691,11 +726,16 @@ voice sweet
   also    sweet whistled song, sweet sweet, sweet high notes, sweet whistles, sang sweetly
   means   pure and pleasing in tone
 
+voice teacher-teacher
+  also    teacher teacher teacher, teacher teacher teacher teacher
+  means   a double note said over and over, the stress the same each time
+
 voice teu
   also    tew, tew tew, tew tew tew, teu teu, teu teu teu, tyu, tyu tyu, tue tue tue, tu tu tu, tyew
   also    tu tu, tyu tyu tyu, tlu, tlu tlu, dyu, chew chew chew, chew chew, tyoo, tewp, tewk, tooee, klu
   also    tleu, chewit, tlui, peeooee, chooit, tuli, tlooi, pyu, piu, pew, tyeu, deu, djeu, tyup, tewwy
   also    cheu
+  also    teu hu hu, chew call, soft chew
   means   a clear note falling or of two parts, as a wader
 
 voice thin-voice
@@ -709,6 +749,7 @@ voice three-note
   also    three note whistle, triple call, trisyllabic, three note phrase, three part call
   also    three clear notes, three note song, three syllable song, three whistles, trisyllabic call
   also    triplets
+  also    in three parts, three part song, song in three parts
   means   made of three notes
 
 voice throb
@@ -728,6 +769,7 @@ voice tink
   also    tinkle, tinkling song, tinkling notes, tinkly, tink tink, tinkling trill, tinkling call
   also    tinkling bell song, like breaking glass, like tinkling glass, like icicles, glassy notes
   also    tinkly song, like tinkling bells, icicles, crystalline
+  also    silvery song, silvery trill, silvery notes, silvery warble
   means   small clear notes like glass
 
 voice trill
@@ -735,6 +777,7 @@ voice trill
   also    short musical trill, even trill, flat trill, loose trill, weak trill, high thin trilling
   also    trill at the end, trr, sirrr, sirrrr, srrr, tirrr, tsirrr, prrree, drrree, zirrr, srrree
   also    tsrrr
+  also    treep, treeep
   means   a fast even run of one note
 
 voice trumpet
@@ -760,6 +803,7 @@ voice two-note
   also    two notes, two note song, two note call, double note, disyllabic, two syllables
   also    two syllable call, double call, two note whistle, disyllabic call, two part call
   also    two part song, bisyllabic, two clear notes, two note phrase, fee bee
+  also    two syllable, two note chiff chaff song
   means   made of two notes
 
 voice varied-song

@@ -17,8 +17,10 @@ use crate::lexicon::vocabulary::Reach;
 const MOST_BETWEEN: usize = 4;
 
 /// The kinds that matter here.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Debug)]
 pub struct Forces {
+    /// Aspects that denials and doubts pass over: the place, the light, the sex.
+    free: Vec<Name>,
     scope: KindSet,
     closes: KindSet,
     links: KindSet,
@@ -29,7 +31,9 @@ impl Forces {
     /// Those of a lexicon.
     pub fn of(lexicon: &Lexicon) -> Self {
         let of = |force| lexicon.kinds.set_where(|k| k.force == force);
+        let free = lexicon.kinds.iter().filter(|(_, k)| k.free);
         Self {
+            free: free.map(|(_, k)| k.base.get(Slot::Aspect)).collect(),
             scope: of(Force::Scope),
             closes: of(Force::Closes),
             links: of(Force::Links),
@@ -65,12 +69,12 @@ pub fn apply(
             }
             Reach::Back => {
                 if let Some(last) = behind() {
-                    give(&mut matches[last], &says);
+                    give(forces, &mut matches[last], &says);
                 }
             }
             Reach::Either => match (ahead(), behind()) {
                 (Some(first), _) => give_on(forces, tokens, matches, first, &says),
-                (None, Some(last)) => give(&mut matches[last], &says),
+                (None, Some(last)) => give(forces, &mut matches[last], &says),
                 (None, None) => {}
             },
         }
@@ -87,8 +91,8 @@ fn next_match(
     let index = matches.iter().position(|m| m.start >= from)?;
     let between = tokens.get(from..matches[index].start)?;
     let ends = forces.closes | forces.comma | forces.scope;
-    let free = between.len() <= MOST_BETWEEN && between.iter().all(|t| t.kinds & ends == 0);
-    free.then_some(index)
+    let near = between.len() <= MOST_BETWEEN && between.iter().all(|t| t.kinds & ends == 0);
+    near.then_some(index)
 }
 
 /// The match that ends right before `to`.
@@ -101,13 +105,13 @@ fn previous_match(
     let index = matches.iter().rposition(|m| m.end <= to)?;
     let between = tokens.get(matches[index].end..to)?;
     let ends = forces.closes | forces.scope;
-    let free = between.len() <= MOST_BETWEEN && between.iter().all(|t| t.kinds & ends == 0);
-    free.then_some(index)
+    let near = between.len() <= MOST_BETWEEN && between.iter().all(|t| t.kinds & ends == 0);
+    near.then_some(index)
 }
 
 /// Gives `says` to a match and to those linked behind it.
 fn give_on(forces: &Forces, tokens: &[Token], matches: &mut [Match], first: usize, says: &Record) {
-    give(&mut matches[first], says);
+    give(forces, &mut matches[first], says);
     for next in first + 1..matches.len() {
         let between = &tokens[matches[next - 1].end..matches[next].start];
         let linked = between.iter().any(|t| t.kinds & forces.links != 0)
@@ -116,12 +120,15 @@ fn give_on(forces: &Forces, tokens: &[Token], matches: &mut [Match], first: usiz
         if !linked {
             break;
         }
-        give(&mut matches[next], says);
+        give(forces, &mut matches[next], says);
     }
 }
 
-fn give(found: &mut Match, says: &Record) {
+fn give(forces: &Forces, found: &mut Match, says: &Record) {
     for record in &mut found.records {
+        if forces.free.contains(&record.get(Slot::Aspect)) {
+            continue;
+        }
         *record = with_force(record, says);
     }
 }

@@ -8,29 +8,36 @@
 //!
 //! So "brest" next to "white" becomes breast, and alone it stays what it is.
 
-use super::tokens::{Basics, Token};
+use super::tokens::{Basics, NO_WORD, Token};
 use crate::lexicon::Lexicon;
 use crate::lexicon::kinds::KindSet;
-use crate::lexicon::vocabulary::{Node, normalise_into};
+use crate::lexicon::vocabulary::{Node, WordId, normalise_into};
 
 /// How many words on either side may lend support.
 const NEAR: usize = 2;
 
-/// Mends what can be mended.
-pub fn mend(text: &str, lexicon: &Lexicon, basics: &Basics, tokens: &mut [Token]) {
+/// The mended words among `tokens`: the token's place and the word it is read as.
+pub fn mend(
+    text: &str,
+    lexicon: &Lexicon,
+    basics: &Basics,
+    tokens: &[Token],
+) -> Vec<(usize, WordId)> {
     let able = lexicon.mendable;
     let mut scratch = String::new();
-    for i in 0..tokens.len() {
-        if tokens[i].kinds != basics.unknown() || !supported(tokens, i, able) {
+    let mut out = Vec::new();
+    for (i, token) in tokens.iter().enumerate() {
+        // A word that starts some longer form is no misspelling.
+        let known = token.first != NO_WORD && lexicon.vocabulary.starts_form(token.first);
+        if token.kinds != basics.unknown() || known || !supported(tokens, i, able) {
             continue;
         }
-        normalise_into(tokens[i].span.of(text), &mut scratch);
-        if let Some(node) = nearest_form(lexicon, &scratch, able) {
-            tokens[i].node = node;
-            tokens[i].kinds = lexicon.vocabulary.kinds(node);
-            tokens[i].mended = true;
+        normalise_into(token.span.of(text), &mut scratch);
+        if let Some(word) = nearest_form(lexicon, &scratch, able) {
+            out.push((i, word));
         }
     }
+    out
 }
 
 fn supported(tokens: &[Token], i: usize, able: KindSet) -> bool {
@@ -43,43 +50,54 @@ fn supported(tokens: &[Token], i: usize, able: KindSet) -> bool {
 const fn most_edits(len: usize) -> usize {
     match len {
         0..=3 => 0,
-        4..=5 => 1,
-        6..=9 => 2,
+        4..=6 => 1,
+        7..=10 => 2,
         _ => 3,
     }
 }
 
+/// How far apart two spellings are: edits, where two letters changing places count for less than a
+/// letter too many or too few, and a wrong first letter counts for more.
+fn distance(word: &str, form: &str) -> f64 {
+    let edits = u8::try_from(strsim::osa_distance(word, form)).unwrap_or(u8::MAX);
+    let mut letters: Vec<u8> = word.bytes().collect();
+    let mut of_form: Vec<u8> = form.bytes().collect();
+    letters.sort_unstable();
+    of_form.sort_unstable();
+    let same_letters = if letters == of_form { -0.4 } else { 0.0 };
+    let first = if word.as_bytes().first() == form.as_bytes().first() { 0.0 } else { 0.3 };
+    f64::from(edits) + same_letters + first - 0.2 * strsim::jaro_winkler(word, form)
+}
+
 /// The one form that is nearest, if it is near enough and alone.
-fn nearest_form(lexicon: &Lexicon, word: &str, able: KindSet) -> Option<Node> {
-    let len = word.chars().count();
-    let most = most_edits(len);
+fn nearest_form(lexicon: &Lexicon, word: &str, able: KindSet) -> Option<WordId> {
+    let most = most_edits(word.chars().count());
     if most == 0 {
         return None;
     }
-    let mut best: Option<(usize, f64, Node)> = None;
+    let mut best: Option<(f64, &str, Node)> = None;
     let mut tied = false;
     for (form, node) in lexicon.vocabulary.single_words() {
-        let kinds = lexicon.vocabulary.kinds(node);
-        if form.len().abs_diff(word.len()) > most || form.len() < 4 || kinds & able == 0 {
+        let near = form.len() >= 4 && form.len().abs_diff(word.len()) <= most;
+        if !near || lexicon.vocabulary.kinds(node) & able == 0 {
             continue;
         }
-        let edits = strsim::osa_distance(word, form);
         // A short form may not lose half its letters.
+        let edits = strsim::osa_distance(word, form);
         if edits > most || edits > most_edits(form.len()) {
             continue;
         }
-        let likeness = strsim::jaro_winkler(word, form);
+        let far = distance(word, form);
         match best {
-            Some((e, l, n)) if (edits, -likeness) >= (e, -l) => {
-                tied |= edits == e && (likeness - l).abs() < f64::EPSILON && !same(lexicon, n, node);
-            }
+            Some((b, _, n)) if (far - b).abs() < 1e-9 => tied |= !same(lexicon, n, node),
+            Some((b, ..)) if far > b => {}
             _ => {
                 tied = false;
-                best = Some((edits, likeness, node));
+                best = Some((far, form, node));
             }
         }
     }
-    best.filter(|_| !tied).map(|(_, _, node)| node)
+    best.filter(|_| !tied).and_then(|(_, form, _)| lexicon.vocabulary.word(form))
 }
 
 /// Whether two forms are read as the same term.

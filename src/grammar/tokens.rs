@@ -15,6 +15,9 @@ use crate::words::{Class, Word};
 /// A word number that stands for no word.
 pub const NO_WORD: WordId = WordId::MAX;
 
+/// How often spelling is looked at, so that one mended word can support the next.
+const MOST_ROUNDS: usize = 3;
+
 /// A term found in a text, or a word or sign that is none.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Token {
@@ -103,19 +106,50 @@ pub fn tokens_into(
     basics: &Basics,
     out: &mut Vec<Token>,
 ) {
-    out.clear();
     let mut ids = Vec::with_capacity(words.len());
     look_up(text, words, lexicon, &mut ids);
+    group(text, words, &ids, lexicon, basics, out);
+    let mut mended_spans: Vec<Span> = Vec::new();
+    for _ in 0..MOST_ROUNDS {
+        if !out.iter().any(|t| t.kinds == basics.unknown) {
+            break;
+        }
+        let mended = mend(text, lexicon, basics, out);
+        if mended.is_empty() {
+            break;
+        }
+        // A mended word may belong to a longer form and may support its neighbours, so the words
+        // are grouped again and looked at once more.
+        for &(at, word) in &mended {
+            let span = out[at].span;
+            ids[words.partition_point(|w| w.span.start < span.start)] = word;
+            mended_spans.push(span);
+        }
+        group(text, words, &ids, lexicon, basics, out);
+    }
+    for token in out.iter_mut().filter(|_| !mended_spans.is_empty()) {
+        let holds = |s: &Span| token.span.start <= s.start && s.end <= token.span.end;
+        token.mended = mended_spans.iter().any(holds);
+    }
+}
+
+/// Groups words into the longest forms.
+fn group(
+    text: &str,
+    words: &[Word],
+    ids: &[WordId],
+    lexicon: &Lexicon,
+    basics: &Basics,
+    out: &mut Vec<Token>,
+) {
+    out.clear();
     let mut at = 0;
     while at < words.len() {
-        let (token, next) = longest(text, words, &ids, at, lexicon, basics);
+        let (token, next) = longest(text, words, ids, at, lexicon, basics);
         out.push(token);
         at = next;
     }
     apply_contexts(lexicon, out);
-    if out.iter().any(|t| t.kinds == basics.unknown) {
-        mend(text, lexicon, basics, out);
-    }
 }
 
 /// The number of each word, [`NO_WORD`] for signs and unknown words.

@@ -77,6 +77,8 @@ pub struct Kind {
     pub force: Force,
     /// Whether an unknown word may be mended into one of this kind.
     pub mend: bool,
+    /// Whether denials and doubts pass over what it says.
+    pub free: bool,
     /// What becomes of unused words.
     pub rest: Rest,
     /// Why such a word is set aside, for people.
@@ -109,6 +111,7 @@ impl Kinds {
             skip: false,
             force: Force::None,
             mend: false,
+            free: false,
             rest,
             aside: if rest == Rest::SetAside { "sign".to_owned() } else { String::new() },
             means: String::new(),
@@ -211,6 +214,7 @@ fn read_kind(entry: &Entry, names: &mut Names, wrong: &mut Diagnostics) -> Kind 
         skip: false,
         force: Force::None,
         mend: false,
+        free: false,
         rest: Rest::Unplaced,
         aside: String::new(),
         means: String::new(),
@@ -241,6 +245,7 @@ fn read_kind(entry: &Entry, names: &mut Names, wrong: &mut Diagnostics) -> Kind 
             },
             "skip" => kind.skip = value == "yes",
             "mend" => kind.mend = value == "yes",
+            "free" => kind.free = value == "yes",
             "force" => match value {
                 "scope" => kind.force = Force::Scope,
                 "closes" => kind.force = Force::Closes,
@@ -262,7 +267,7 @@ fn read_kind(entry: &Entry, names: &mut Names, wrong: &mut Diagnostics) -> Kind 
                         field.span,
                         format!("a kind has no `{key}`"),
                     )
-                    .hint("known: slot, inflect, ed, skip, mend, force, aside, means, and the names of slots"),
+                    .hint("known: slot, inflect, ed, skip, mend, free, force, aside, means, and the names of slots"),
                 ),
             },
         }
@@ -282,6 +287,10 @@ pub fn record_of(kind: &Kind, entry: &Entry, names: &mut Names) -> Record {
         && record.get(slot) == Name::NONE
     {
         record.set(slot, names.intern(&entry.id));
+    }
+    if kind.name == Class::Digits.name() {
+        record.number = entry.get("value").and_then(|v| v.parse().ok());
+        record.set(Slot::Value, Name::NONE);
     }
     record.merge(&kind.base)
 }

@@ -159,6 +159,11 @@ impl Vocabulary {
         self.words.get(text).copied()
     }
 
+    /// Whether some form starts with that word.
+    pub fn starts_form(&self, word: WordId) -> bool {
+        self.first.get(word as usize).is_some_and(|&node| node != 0)
+    }
+
     /// The text of a word.
     pub fn word_text(&self, word: WordId) -> &str {
         &self.word_texts[word as usize]
@@ -311,8 +316,10 @@ impl Vocabulary {
             };
             self.terms.push(term);
             for form in &forms {
+                // Two ordinary words of one form say the same: nothing.
                 if let Some(other) = self.add(form, sense.clone())
                     && other != term_id
+                    && kind.slot.is_some()
                 {
                     self.say_clash(entry, form, other, names, wrong);
                 }
@@ -418,7 +425,10 @@ fn derive(
             add(bend_last(form, with_ish), hedged);
         }
     }
-    if let Some(kind) = ed {
+    // Of one word only: "crowned" from "crown", but no "tail barred" from "tail bar".
+    if let Some(kind) = ed
+        && !form.contains([' ', '-'])
+    {
         add(bend_last(form, with_ed), Sense { kind, ..sense.clone() });
     }
 }
