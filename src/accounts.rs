@@ -14,9 +14,10 @@ use crate::reading::{Fate, Reader};
 use crate::span::Span;
 use crate::traits::{Polarity, Trait};
 use rustc_hash::FxHashMap;
+use serde::{Deserialize, Serialize};
 
 /// A form of a species: a sex, an age, a season, a colour form.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Form {
     /// Its label: `adult male`; `all` where the account tells none apart.
     pub label: String,
@@ -27,7 +28,7 @@ pub struct Form {
 }
 
 /// Published measures, in millimetres; none where not known.
-#[derive(Clone, Copy, Debug, Default, PartialEq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
 pub struct Measures {
     /// Wing length.
     pub wing: Option<f32>,
@@ -44,7 +45,7 @@ pub struct Measures {
 }
 
 /// Another species taken for this one.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct LookAlike {
     /// Its English name.
     pub name: String,
@@ -53,7 +54,7 @@ pub struct LookAlike {
 }
 
 /// A species.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Account {
     /// Its id.
     pub id: Name,

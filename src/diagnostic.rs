@@ -3,6 +3,7 @@
 //! A stage never prints. It returns these beside its value; the program renders them.
 
 use crate::span::Span;
+use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use std::fmt;
 use std::sync::Arc;
 
@@ -13,6 +14,19 @@ pub struct Source {
     pub name: Arc<str>,
     /// Its whole text.
     pub text: Arc<str>,
+}
+
+impl Serialize for Source {
+    /// The name alone: what was compiled in points at places, it does not repeat the texts.
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        self.name.serialize(serializer)
+    }
+}
+
+impl<'de> Deserialize<'de> for Source {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        Ok(Self::new(String::deserialize(deserializer)?, ""))
+    }
 }
 
 impl fmt::Debug for Source {

@@ -6,9 +6,10 @@ use crate::lexicon::names::Name;
 use crate::lexicon::{Layers, Lexicon};
 use crate::reading::Reader;
 use crate::rules::Rules;
+use serde::{Deserialize, Serialize};
 
 /// Everything the program works with.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, Serialize, Deserialize)]
 pub struct Knowledge {
     /// The lexicon.
     pub lexicon: Lexicon,

@@ -2,10 +2,10 @@
 //!
 //! Every stage speaks of the original note in bytes. Only the page converts to UTF-16.
 
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 
 /// A half-open byte range in the text a stage was given.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
 pub struct Span {
     /// First byte.
     pub start: usize,

@@ -6,7 +6,7 @@
 
 use crate::lexicon::Lexicon;
 use crate::lexicon::names::Name;
-use crate::lexicon::record::{Record, Slot};
+use crate::lexicon::record::{Record, Said, Slot};
 use crate::lexicon::scale::{Dimension, MassRange};
 use crate::traits::{Certainty, Polarity, Trait, Value};
 
@@ -43,10 +43,11 @@ impl Terms {
 pub fn traits_of(
     lexicon: &Lexicon,
     terms: &Terms,
-    record: &Record,
+    said: &Said,
     rule: usize,
     out: &mut Vec<Trait>,
 ) {
+    let record = &said.record;
     let aspect = record.get(Slot::Aspect);
     if !aspect.is_some() {
         return;
@@ -80,7 +81,7 @@ pub fn traits_of(
         mass,
         polarity,
         certainty: if hedged { Certainty::Hedged } else { Certainty::Sure },
-        parts: record.parts,
+        parts: said.parts,
         rule,
     };
     let parts: &[Name] = lexicon.topography.get(area).map_or(&[], |a| &a.resolves);

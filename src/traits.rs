@@ -6,10 +6,10 @@ use crate::lexicon::record::Parts;
 use crate::lexicon::scale::MassRange;
 use crate::span::Span;
 use schemars::JsonSchema;
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 
 /// Whether a mark was seen.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, JsonSchema)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, JsonSchema, Deserialize)]
 #[serde(rename_all = "lowercase")]
 pub enum Polarity {
     /// It was seen.
@@ -32,7 +32,7 @@ impl Polarity {
 }
 
 /// How sure the observer is.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, JsonSchema)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, JsonSchema, Deserialize)]
 #[serde(rename_all = "lowercase")]
 pub enum Certainty {
     /// Said outright.
@@ -52,7 +52,7 @@ impl Certainty {
 }
 
 /// What was seen.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub enum Value {
     /// A term of the lexicon.
     Term(Name),
@@ -79,7 +79,7 @@ impl Value {
 }
 
 /// A field mark.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Trait {
     /// Which bird of the note, from 1.
     pub bird: u32,

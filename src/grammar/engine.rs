@@ -8,7 +8,7 @@
 use super::tokens::Token;
 use crate::lexicon::Lexicon;
 use crate::lexicon::names::Name;
-use crate::lexicon::record::{Parts, Record};
+use crate::lexicon::record::{Record, Said};
 use crate::rules::{Alternative, Pattern, Rules, Yield};
 use crate::span::Span;
 
@@ -22,7 +22,7 @@ pub struct Match {
     /// One past the last token.
     pub end: usize,
     /// What it yielded.
-    pub records: Vec<Record>,
+    pub records: Vec<Said>,
     /// The phrases it was built from, outermost first.
     pub steps: Vec<Step>,
 }
@@ -186,10 +186,10 @@ impl<'a> Engine<'a> {
         at: usize,
         depth: usize,
         steps: &mut Vec<Step>,
-    ) -> Vec<Record> {
+    ) -> Vec<Said> {
         let rules = self.rules;
         let alternative = &rules.rules[rule].alternatives[alternative];
-        let mut kept: Vec<Vec<Record>> = vec![Vec::new(); alternative.captures.len()];
+        let mut kept: Vec<Vec<Said>> = vec![Vec::new(); alternative.captures.len()];
         let mine = steps.len();
         if self.trace {
             steps.push(Step { depth, rule, span: Span::default() });
@@ -209,7 +209,7 @@ impl<'a> Engine<'a> {
         pattern: &'a Pattern,
         at: usize,
         into: Option<usize>,
-        kept: &mut Vec<Vec<Record>>,
+        kept: &mut Vec<Vec<Said>>,
         depth: usize,
         steps: &mut Vec<Step>,
     ) -> Option<usize> {
@@ -224,7 +224,7 @@ impl<'a> Engine<'a> {
             Pattern::Word(_) => {
                 let end = self.fits(pattern, at)?;
                 if let Some(into) = into {
-                    kept[into].push(Record::at(self.tokens[at].span));
+                    kept[into].push(Said::at(Record::default(), self.tokens[at].span));
                 }
                 Some(end)
             }
@@ -270,37 +270,37 @@ impl<'a> Engine<'a> {
     }
 
     /// What the token at `at` says when read as one of `kinds`.
-    fn record(&self, at: usize, kinds: u128) -> Record {
+    fn record(&self, at: usize, kinds: u128) -> Said {
         let token = &self.tokens[at];
-        let mut record =
-            token.sense(self.lexicon, kinds, self.region).map_or_else(Record::default, |s| s.record);
+        let mut record = token
+            .sense(self.lexicon, kinds, self.region)
+            .map_or_else(Record::default, |s| self.lexicon.vocabulary.record(s));
         record.number = token.number.or(record.number);
-        record.parts = Parts::one(token.span);
-        record
+        Said::at(record, token.span)
     }
 }
 
-fn yielded(yields: &Yield, kept: &[Vec<Record>]) -> Vec<Record> {
+fn yielded(yields: &Yield, kept: &[Vec<Said>]) -> Vec<Said> {
     match yields {
         Yield::Var(name) => kept[*name].clone(),
-        Yield::OrEmpty(name) if kept[*name].is_empty() => vec![Record::default()],
+        Yield::OrEmpty(name) if kept[*name].is_empty() => vec![Said::default()],
         Yield::OrEmpty(name) => kept[*name].clone(),
         Yield::Folded(name) => {
-            vec![kept[*name].iter().fold(Record::default(), |all, one| all.merge(one))]
+            vec![kept[*name].iter().fold(Said::default(), |all, one| all.merge(one))]
         }
         Yield::Literal(record, taken, upper) => {
-            let mut record = **record;
+            let mut said = Said { record: **record, ..Said::default() };
             for &(to, name, from) in taken {
                 if let Some(first) = kept[name].first() {
-                    record.set(to, first.get(from));
-                    record.parts.add_all(&first.parts);
+                    said.record.set(to, first.get(from));
+                    said.parts.add_all(&first.parts);
                 }
             }
             if let Some(first) = upper.and_then(|name| kept[name].first()) {
-                record.upper = first.number;
-                record.parts.add_all(&first.parts);
+                said.record.upper = first.record.number;
+                said.parts.add_all(&first.parts);
             }
-            vec![record]
+            vec![said]
         }
         Yield::Sum(items) => items.iter().flat_map(|item| yielded(item, kept)).collect(),
         Yield::Product(items) => {

@@ -10,7 +10,7 @@ use super::tokens::Token;
 use crate::lexicon::Lexicon;
 use crate::lexicon::kinds::{Force, KindSet};
 use crate::lexicon::names::Name;
-use crate::lexicon::record::{Parts, Record, Slot};
+use crate::lexicon::record::{Said, Slot};
 use crate::lexicon::vocabulary::Reach;
 
 /// How many words may stand between such a word and what it is said of.
@@ -56,8 +56,7 @@ pub fn apply(
             continue;
         }
         let Some(sense) = token.sense(lexicon, scope, region) else { continue };
-        let mut says = sense.record;
-        says.parts = Parts::one(token.span);
+        let says = Said::at(lexicon.vocabulary.record(sense), token.span);
         let reach = lexicon.vocabulary.terms[sense.term as usize].reach;
         let ahead = || next_match(forces, tokens, matches, at + 1);
         let behind = || previous_match(forces, tokens, matches, at);
@@ -110,7 +109,7 @@ fn previous_match(
 }
 
 /// Gives `says` to a match and to those linked behind it.
-fn give_on(forces: &Forces, tokens: &[Token], matches: &mut [Match], first: usize, says: &Record) {
+fn give_on(forces: &Forces, tokens: &[Token], matches: &mut [Match], first: usize, says: &Said) {
     give(forces, &mut matches[first], says);
     for next in first + 1..matches.len() {
         let between = &tokens[matches[next - 1].end..matches[next].start];
@@ -124,7 +123,7 @@ fn give_on(forces: &Forces, tokens: &[Token], matches: &mut [Match], first: usiz
     }
 }
 
-fn give(forces: &Forces, found: &mut Match, says: &Record) {
+fn give(forces: &Forces, found: &mut Match, says: &Said) {
     for record in &mut found.records {
         if forces.free.contains(&record.get(Slot::Aspect)) {
             continue;
@@ -134,10 +133,10 @@ fn give(forces: &Forces, found: &mut Match, says: &Record) {
 }
 
 /// What a record says, with the force on top: a denial replaces, a doubt is added.
-fn with_force(record: &Record, says: &Record) -> Record {
+fn with_force(record: &Said, says: &Said) -> Said {
     let mut out = record.merge(says);
     for slot in [Slot::Polarity, Slot::Certainty] {
-        out.set(slot, says.get(slot).or(record.get(slot)));
+        out.record.set(slot, says.get(slot).or(record.get(slot)));
     }
     out
 }

@@ -178,24 +178,16 @@ fn longest(
     basics: &Basics,
 ) -> (Token, usize) {
     let vocabulary = &lexicon.vocabulary;
-    let mut node = 0;
-    let mut best: Option<(Node, usize)> = None;
-    let mut i = at;
-    while i < words.len() {
-        if i > at && words[i].class == Class::Hyphen {
-            i += 1;
-            continue;
-        }
-        if ids[i] == NO_WORD {
-            break;
-        }
-        node = vocabulary.step(node, ids[i]);
-        if node == 0 {
-            break;
-        }
-        i += 1;
-        if vocabulary.kinds(node) != 0 {
-            best = Some((node, i));
+    let all = KindSet::MAX;
+    let mut best = walk(words, ids, at, ids[at], all, lexicon);
+    // A bent verb starts the forms of the verb it is bent from, too.
+    if ids[at] != NO_WORD {
+        let base = vocabulary.base(ids[at]);
+        if base != ids[at] {
+            let bent = walk(words, ids, at, base, vocabulary.verbs, lexicon);
+            if bent.is_some_and(|b| best.is_none_or(|own| b.end > own.end)) {
+                best = bent;
+            }
         }
     }
     let word = words[at];
@@ -212,12 +204,12 @@ fn longest(
         token.kinds = basics.number;
         token.number = word.span.of(text).replace(',', ".").parse().ok();
     }
-    if let Some((node, end)) = best {
-        token.span = word.span.join(words[end - 1].span);
-        token.kinds |= vocabulary.kinds(node);
-        token.node = node;
-        token.last = ids[end - 1];
-        return (token, end);
+    if let Some(form) = best {
+        token.span = word.span.join(words[form.end - 1].span);
+        token.kinds |= form.kinds;
+        token.node = form.node;
+        token.last = ids[form.end - 1];
+        return (token, form.end);
     }
     if token.kinds == 0 {
         token.kinds = match word.class {
@@ -226,6 +218,48 @@ fn longest(
         };
     }
     (token, at + 1)
+}
+
+/// A form found in a text.
+#[derive(Clone, Copy)]
+struct Form {
+    node: Node,
+    /// One past its last word.
+    end: usize,
+    kinds: KindSet,
+}
+
+/// The longest form that starts at `at`, its first word taken to be `first`, of some kind in `among`.
+fn walk(
+    words: &[Word],
+    ids: &[WordId],
+    at: usize,
+    first: WordId,
+    among: KindSet,
+    lexicon: &Lexicon,
+) -> Option<Form> {
+    let vocabulary = &lexicon.vocabulary;
+    if first == NO_WORD {
+        return None;
+    }
+    let mut node = vocabulary.step(0, first);
+    let mut best = None;
+    let mut i = at + 1;
+    while node != 0 {
+        let kinds = vocabulary.kinds(node) & among;
+        if kinds != 0 {
+            best = Some(Form { node, end: i, kinds });
+        }
+        while words.get(i).is_some_and(|w| w.class == Class::Hyphen) {
+            i += 1;
+        }
+        match ids.get(i) {
+            Some(&next) if next != NO_WORD => node = vocabulary.step(node, next),
+            _ => break,
+        }
+        i += 1;
+    }
+    best
 }
 
 /// Takes away the readings that their surroundings rule out.
@@ -240,7 +274,8 @@ fn apply_contexts(lexicon: &Lexicon, tokens: &mut [Token]) {
         let near = |list: &Neighbours, side: Option<(KindSet, WordId)>| {
             side.is_some_and(|(kinds, word)| list.hold(kinds, word))
         };
-        let mut kinds: KindSet = tokens[i].kinds & !lexicon.vocabulary.kinds(tokens[i].node);
+        let had = tokens[i].kinds;
+        let mut kinds: KindSet = had & !lexicon.vocabulary.kinds(tokens[i].node);
         for sense in senses {
             let context = &lexicon.vocabulary.terms[sense.term as usize].context;
             let out = sense.bound
@@ -252,6 +287,6 @@ fn apply_contexts(lexicon: &Lexicon, tokens: &mut [Token]) {
                 kinds |= sense.kind.bit();
             }
         }
-        tokens[i].kinds = kinds;
+        tokens[i].kinds = kinds & had;
     }
 }

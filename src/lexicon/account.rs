@@ -13,9 +13,10 @@
 
 use crate::diagnostic::{Diagnostic, Diagnostics, Source};
 use crate::span::Span;
+use serde::{Deserialize, Serialize};
 
 /// A labelled line.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Line {
     /// The label, in lower case.
     pub label: String,
@@ -26,7 +27,7 @@ pub struct Line {
 }
 
 /// An account as written.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct AccountText {
     /// English name.
     pub english: String,

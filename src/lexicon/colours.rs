@@ -11,14 +11,15 @@ use palette::Lab;
 use palette::color_difference::Ciede2000;
 use palette::white_point::D65;
 use rustc_hash::FxHashMap;
+use serde::{Deserialize, Serialize};
 
 /// A place in the space: lightness 0 to 100, a (green to red), b (blue to yellow).
 pub type Place = Lab<D65, f32>;
 
 /// The places of all colour words.
-#[derive(Clone, Debug, Default)]
+#[derive(Clone, Debug, Default, Serialize, Deserialize)]
 pub struct Colours {
-    places: Vec<(Name, Place)>,
+    places: Vec<(Name, [f32; 3])>,
     index: FxHashMap<Name, usize>,
 }
 
@@ -36,7 +37,7 @@ impl Colours {
                 Ok(Some(n)) => {
                     let name = names.intern(&entry.id);
                     out.index.insert(name, out.places.len());
-                    out.places.push((name, Lab::new(n[0], n[1], n[2])));
+                    out.places.push((name, [n[0], n[1], n[2]]));
                 }
                 Ok(None) => wrong.push(
                     Diagnostic::error(
@@ -55,16 +56,20 @@ impl Colours {
 
     /// The place of a colour.
     pub fn place(&self, colour: Name) -> Option<Place> {
-        self.index.get(&colour).map(|&at| self.places[at].1)
+        self.index.get(&colour).map(|&at| place(self.places[at].1))
     }
 
     /// Every colour with its place.
     pub fn iter(&self) -> impl Iterator<Item = (Name, Place)> {
-        self.places.iter().copied()
+        self.places.iter().map(|&(name, lab)| (name, place(lab)))
     }
 
     /// How far two colours are apart (CIEDE2000).
     pub fn distance(&self, a: Name, b: Name) -> Option<f32> {
         Some(self.place(a)?.difference(self.place(b)?))
     }
+}
+
+fn place([lightness, a, b]: [f32; 3]) -> Place {
+    Lab::new(lightness, a, b)
 }

@@ -18,9 +18,10 @@ use nom::character::complete::{space0, space1};
 use nom::combinator::eof;
 use nom::sequence::{preceded, terminated};
 use nom::{IResult, Parser};
+use serde::{Deserialize, Serialize};
 
 /// A key with its value, and where the value stands.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Field {
     /// The key.
     pub key: String,
@@ -31,7 +32,7 @@ pub struct Field {
 }
 
 /// One entry as written.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Entry {
     /// The kind in the head.
     pub kind: String,

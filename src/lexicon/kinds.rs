@@ -5,9 +5,10 @@ use super::names::{Name, Names};
 use super::record::{Record, Slot};
 use crate::diagnostic::{Diagnostic, Diagnostics};
 use crate::words::Class;
+use serde::{Deserialize, Serialize};
 
 /// A kind of word; also the number of its bit in a [`KindSet`].
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
 pub struct KindId(pub u8);
 
 /// A set of kinds.
@@ -21,7 +22,7 @@ impl KindId {
 }
 
 /// How forms of a kind bend.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default, Serialize, Deserialize)]
 pub enum Inflection {
     /// Not at all.
     #[default]
@@ -35,7 +36,7 @@ pub enum Inflection {
 }
 
 /// What becomes of a word of this kind when no rule has used it.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default, Serialize, Deserialize)]
 pub enum Rest {
     /// It is reported as unplaced: a word of the trade that found no place.
     #[default]
@@ -45,7 +46,7 @@ pub enum Rest {
 }
 
 /// What a word does to the phrases near it, besides what rules make of it.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default, Serialize, Deserialize)]
 pub enum Force {
     /// Nothing.
     #[default]
@@ -59,7 +60,7 @@ pub enum Force {
 }
 
 /// A kind.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, Serialize, Deserialize)]
 pub struct Kind {
     /// Its name in rules and files.
     pub name: String,
@@ -88,7 +89,7 @@ pub struct Kind {
 }
 
 /// All kinds.
-#[derive(Clone, Debug, Default)]
+#[derive(Clone, Debug, Default, Serialize, Deserialize)]
 pub struct Kinds {
     kinds: Vec<Kind>,
     /// Kinds that rules look past.

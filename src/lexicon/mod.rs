@@ -25,9 +25,10 @@ use rustc_hash::FxHashSet;
 use scale::Scale;
 use topography::Topography;
 use vocabulary::Vocabulary;
+use serde::{Deserialize, Serialize};
 
 /// The lexicon, ready for use.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, Serialize, Deserialize)]
 pub struct Lexicon {
     /// Every id.
     pub names: Names,

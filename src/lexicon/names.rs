@@ -1,9 +1,10 @@
 //! Every id of the lexicon, once, as a small number.
 
 use rustc_hash::FxHashMap;
+use serde::{Deserialize, Serialize};
 
 /// An interned id. `Name::NONE` stands for "not said".
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, PartialOrd, Ord)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
 pub struct Name(pub u16);
 
 impl Name {
@@ -23,7 +24,7 @@ impl Name {
 }
 
 /// The ids in the order in which they were first met.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, Serialize, Deserialize)]
 pub struct Names {
     texts: Vec<Box<str>>,
     index: FxHashMap<Box<str>, Name>,

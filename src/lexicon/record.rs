@@ -6,9 +6,10 @@
 
 use super::names::Name;
 use crate::span::Span;
+use serde::{Deserialize, Serialize};
 
 /// What a record can say.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
 #[repr(u8)]
 pub enum Slot {
     /// Where on the bird.
@@ -78,7 +79,7 @@ impl Slot {
 const MOST_PARTS: usize = 6;
 
 /// The pieces of a note that speak for a record, in order.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Parts {
     spans: [Span; MOST_PARTS],
     count: u8,
@@ -127,24 +128,17 @@ impl Parts {
     }
 }
 
-/// A record: what is said, and which pieces of the note say it.
-#[derive(Clone, Copy, Debug, Default, PartialEq)]
+/// A record: what is said.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
 pub struct Record {
     slots: [Name; Slot::ALL.len()],
     /// A number that was said.
     pub number: Option<f32>,
     /// The upper end, where a range was said.
     pub upper: Option<f32>,
-    /// The pieces of the note that say it.
-    pub parts: Parts,
 }
 
 impl Record {
-    /// An empty record with one piece of evidence.
-    pub fn at(span: Span) -> Self {
-        Self { parts: Parts::one(span), ..Self::default() }
-    }
-
     /// What a slot says.
     pub const fn get(&self, slot: Slot) -> Name {
         self.slots[slot as usize]
@@ -171,6 +165,34 @@ impl Record {
         }
         out.number = out.number.or(other.number);
         out.upper = out.upper.or(other.upper);
+        out
+    }
+}
+
+/// A record in a note, with the pieces of the note that say it.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Said {
+    /// What is said.
+    pub record: Record,
+    /// Where.
+    pub parts: Parts,
+}
+
+impl Said {
+    /// A record said in one piece.
+    pub fn at(record: Record, span: Span) -> Self {
+        Self { record, parts: Parts::one(span) }
+    }
+
+    /// What a slot says.
+    pub const fn get(&self, slot: Slot) -> Name {
+        self.record.get(slot)
+    }
+
+    /// Both together, with the evidence of both.
+    #[must_use]
+    pub fn merge(&self, other: &Self) -> Self {
+        let mut out = Self { record: self.record.merge(&other.record), parts: self.parts };
         out.parts.add_all(&other.parts);
         out
     }

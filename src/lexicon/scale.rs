@@ -8,9 +8,10 @@ use super::entry::Entry;
 use super::names::{Name, Names};
 use crate::diagnostic::Diagnostics;
 use rustc_hash::FxHashMap;
+use serde::{Deserialize, Serialize};
 
 /// What a unit measures.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub enum Dimension {
     /// Centimetres.
     Length,
@@ -19,7 +20,7 @@ pub enum Dimension {
 }
 
 /// A range of mass, in grams.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 pub struct MassRange {
     /// From.
     pub low: f32,
@@ -28,7 +29,7 @@ pub struct MassRange {
 }
 
 /// The scale.
-#[derive(Clone, Debug, Default)]
+#[derive(Clone, Debug, Default, Serialize, Deserialize)]
 pub struct Scale {
     yardsticks: FxHashMap<Name, f32>,
     relations: FxHashMap<Name, (f32, f32)>,
@@ -38,7 +39,7 @@ pub struct Scale {
 }
 
 /// `mass = at_mass * (length / at_length) ^ power`, within a factor of `spread` either way.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Copy, Debug, Serialize, Deserialize)]
 struct Curve {
     at_length: f32,
     at_mass: f32,

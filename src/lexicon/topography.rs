@@ -4,9 +4,10 @@ use super::entry::Entry;
 use super::names::{Name, Names};
 use crate::diagnostic::{Diagnostic, Diagnostics};
 use rustc_hash::FxHashMap;
+use serde::{Deserialize, Serialize};
 
 /// A part of the bird.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, Serialize, Deserialize)]
 pub struct Area {
     /// Its id.
     pub id: Name,
@@ -25,7 +26,7 @@ pub struct Area {
 }
 
 /// All parts, in topographical order.
-#[derive(Clone, Debug, Default)]
+#[derive(Clone, Debug, Default, Serialize, Deserialize)]
 pub struct Topography {
     areas: Vec<Area>,
     index: FxHashMap<Name, usize>,

@@ -5,13 +5,14 @@
 
 use super::entry::Entry;
 use super::kinds::{Inflection, KindId, KindSet, Kinds, record_of};
-use super::morphology::{bend_first, bend_last, with_ed, with_ing, with_ish, with_s};
+use super::morphology::{bend_last, with_ed, with_ing, with_ish, with_s};
 use super::names::{Name, Names};
 use super::record::{Record, Slot};
 use crate::diagnostic::{Diagnostic, Diagnostics, Source};
 use crate::span::Span;
 use crate::words::words;
 use rustc_hash::FxHashMap;
+use serde::{Deserialize, Serialize};
 
 /// The number of a word.
 pub type WordId = u32;
@@ -19,17 +20,20 @@ pub type WordId = u32;
 pub type Node = u32;
 
 /// A term of the vocabulary.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, Serialize, Deserialize)]
 pub struct Term {
     /// Its kind.
     pub kind: KindId,
     /// Its id.
     pub id: Name,
+    /// What it says.
+    pub record: Record,
     /// What it means, for people.
     pub means: String,
     /// Its id in an outside vocabulary of qualities, where it has one.
     pub pato: Option<String>,
     /// The forms as written in the lexicon, its own id first.
+    #[serde(skip)]
     pub forms: Vec<String>,
     /// Where a reading of it may or may not stand.
     pub context: Context,
@@ -44,7 +48,7 @@ pub struct Term {
 }
 
 /// Which way a word's force reaches.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default, Serialize, Deserialize)]
 pub enum Reach {
     /// To what follows.
     #[default]
@@ -56,7 +60,7 @@ pub enum Reach {
 }
 
 /// Words or kinds of words that may stand beside a reading.
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Neighbours {
     /// Kinds.
     pub kinds: KindSet,
@@ -76,7 +80,7 @@ impl Neighbours {
 }
 
 /// Where a reading holds or does not.
-#[derive(Clone, Debug, Default)]
+#[derive(Clone, Debug, Default, Serialize, Deserialize)]
 pub struct Context {
     /// Not right after one of these.
     pub unless_after: Neighbours,
@@ -99,29 +103,31 @@ impl Context {
 }
 
 /// One reading of a form.
-#[derive(Clone, Debug)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Sense {
     /// Which kind it is read as.
     pub kind: KindId,
     /// The term, by its place in [`Vocabulary::terms`].
     pub term: u32,
-    /// What it says.
-    pub record: Record,
     /// The region it belongs to.
     pub region: Name,
+    /// Whether the form itself is a doubt: "brownish".
+    pub hedged: bool,
     /// Whether its term has a [`Context`].
     pub bound: bool,
 }
 
-#[derive(Clone, Debug, Default)]
+/// A node of the trie: its readings lie one after the other in [`Vocabulary::senses`].
+#[derive(Clone, Copy, Debug, Default, Serialize, Deserialize)]
 struct NodeData {
-    senses: Vec<Sense>,
-    kinds: KindSet,
+    first_sense: u32,
+    senses: u16,
     has_children: bool,
+    kinds: KindSet,
 }
 
 /// The vocabulary.
-#[derive(Clone, Debug, Default)]
+#[derive(Clone, Debug, Default, Serialize, Deserialize)]
 pub struct Vocabulary {
     /// Every term.
     pub terms: Vec<Term>,
@@ -130,6 +136,15 @@ pub struct Vocabulary {
     first: Vec<Node>,
     edges: FxHashMap<(Node, WordId), Node>,
     nodes: Vec<NodeData>,
+    senses: Vec<Sense>,
+    /// For a bent verb ("hopping") the word it is bent from ("hop"); itself elsewhere.
+    bases: Vec<WordId>,
+    /// The kinds whose first word may be bent.
+    pub verbs: KindSet,
+    hedged: Name,
+    /// Readings by node while the vocabulary grows.
+    #[serde(skip)]
+    growing: Vec<(Node, Sense)>,
 }
 
 /// Brings a word to the form it is looked up in: lower case, straight apostrophes.
@@ -178,6 +193,7 @@ impl Vocabulary {
         self.words.insert(text.into(), id);
         self.word_texts.push(text.into());
         self.first.push(0);
+        self.bases.push(id);
         id
     }
 
@@ -192,9 +208,22 @@ impl Vocabulary {
         self.edges.get(&(node, word)).copied().unwrap_or(0)
     }
 
+    /// The word that a bent verb is bent from; the word itself if it is none.
+    pub fn base(&self, word: WordId) -> WordId {
+        self.bases.get(word as usize).copied().unwrap_or(word)
+    }
+
     /// The readings of the form that ends at a node.
     pub fn senses(&self, node: Node) -> &[Sense] {
-        &self.nodes[node as usize].senses
+        let data = &self.nodes[node as usize];
+        let start = data.first_sense as usize;
+        &self.senses[start..start + usize::from(data.senses)]
+    }
+
+    /// What a reading says.
+    pub fn record(&self, sense: &Sense) -> Record {
+        let record = self.terms[sense.term as usize].record;
+        if sense.hedged { record.with(Slot::Certainty, self.hedged) } else { record }
     }
 
     /// The kinds of those readings.
@@ -251,23 +280,60 @@ impl Vocabulary {
     }
 
     /// Adds a reading to a form. A second reading of the same kind and region is refused, and the
-    /// one that stands is given back.
-    fn add(&mut self, form: &str, sense: Sense) -> Option<u32> {
+    /// term that stands is given back.
+    fn add(&mut self, form: &str, sense: Sense, taken: &mut Taken) -> Option<u32> {
         let node = self.node_of(form);
         if node == 0 {
             return None;
         }
-        let data = &mut self.nodes[node as usize];
-        let clash = data
-            .senses
-            .iter()
-            .find(|s| s.kind == sense.kind && s.region == sense.region && !s.bound && !sense.bound)
-            .map(|s| s.term);
-        if clash.is_none() {
-            data.kinds |= sense.kind.bit();
-            data.senses.push(sense);
+        if !sense.bound {
+            let key = (node, sense.kind, sense.region);
+            if let Some(&term) = taken.get(&key) {
+                return Some(term);
+            }
+            taken.insert(key, sense.term);
         }
-        clash.filter(|&term| term != u32::MAX)
+        self.nodes[node as usize].kinds |= sense.kind.bit();
+        self.growing.push((node, sense));
+        None
+    }
+
+    /// Puts the readings of each node side by side.
+    fn settle(&mut self) {
+        let old: Vec<(Node, Sense)> = (0..self.nodes.len())
+            .flat_map(|n| {
+                let node = Node::try_from(n).unwrap_or(0);
+                self.senses(node).iter().map(move |s| (node, *s)).collect::<Vec<_>>()
+            })
+            .collect();
+        let mut all = old;
+        all.append(&mut self.growing);
+        all.sort_by_key(|&(node, _)| node);
+        self.senses = all.iter().map(|&(_, sense)| sense).collect();
+        for data in &mut self.nodes {
+            data.senses = 0;
+        }
+        for (at, &(node, _)) in all.iter().enumerate() {
+            let data = &mut self.nodes[node as usize];
+            if data.senses == 0 {
+                data.first_sense = u32::try_from(at).unwrap_or(0);
+            }
+            data.senses += 1;
+        }
+    }
+
+    /// Notes that the first word of a verb form may be bent.
+    fn add_bent(&mut self, form: &str) {
+        let Some(first) = form_words(form).next() else { return };
+        let mut scratch = String::new();
+        normalise_into(first, &mut scratch);
+        let base = self.intern(&scratch);
+        for bend in [with_s, with_ing, with_ed] {
+            let bent = self.intern(&bend(&scratch));
+            if self.bases[bent as usize] == bent {
+                self.bases[bent as usize] = base;
+            }
+        }
     }
 
     /// Adds every vocabulary entry.
@@ -278,60 +344,78 @@ impl Vocabulary {
         names: &mut Names,
         wrong: &mut Diagnostics,
     ) {
+        self.hedged = names.intern("hedged");
+        let mut taken = Taken::default();
         let mut derived = Vec::new();
         for entry in entries {
             let Some(kind_id) = kinds.find(&entry.kind) else { continue };
             let kind = kinds.get(kind_id);
             let term_id = u32::try_from(self.terms.len()).unwrap_or(u32::MAX);
-            let own = entry.id.replace('-', " ");
-            let mut forms: Vec<String> = Vec::new();
-            if entry.get("hidden").is_none() {
-                forms.push(own);
-            }
-            forms.extend(entry.items("also").map(str::to_owned));
-            let context = read_context(entry, kinds, self);
-            let region = entry.get("region").filter(|r| *r != "both");
-            let term = Term {
-                kind: kind_id,
-                id: names.intern(&entry.id),
-                means: entry.get("means").unwrap_or_default().to_owned(),
-                pato: entry.get("pato").map(str::to_owned),
-                forms: forms.clone(),
-                region: region.map_or(Name::NONE, |r| names.intern(r)),
-                context,
-                reach: match entry.get("reach") {
-                    Some("back") => Reach::Back,
-                    Some("either") => Reach::Either,
-                    _ => Reach::Forward,
-                },
-                source: entry.source.clone(),
-                span: entry.span,
-            };
+            let term = self.term_of(entry, kind_id, kinds, names);
             let sense = Sense {
                 kind: kind_id,
                 term: term_id,
-                record: record_of(kind, entry, names),
                 region: term.region,
+                hedged: false,
                 bound: !term.context.is_free(),
             };
-            self.terms.push(term);
-            for form in &forms {
+            if kind.inflection == Inflection::Verb {
+                self.verbs |= kind_id.bit();
+            }
+            for form in &term.forms {
                 // Two ordinary words of one form say the same: nothing.
-                if let Some(other) = self.add(form, sense.clone())
+                if let Some(other) = self.add(form, sense, &mut taken)
                     && other != term_id
                     && kind.slot.is_some()
                 {
                     self.say_clash(entry, form, other, names, wrong);
                 }
-                let mut more = |form: String, sense: Sense| derived.push((form, sense));
-                derive(form, kind.inflection, kind.ed, &sense, names, &mut more);
+                if kind.inflection == Inflection::Verb {
+                    self.add_bent(form);
+                }
+                derive(form, kind.inflection, kind.ed, sense, &mut derived);
             }
+            self.terms.push(term);
         }
         // What is written stands before what is derived.
         for (form, sense) in derived {
-            self.add(&form, sense);
+            self.add(&form, sense, &mut taken);
         }
-        self.add_joined();
+        self.settle();
+        self.add_joined(&mut taken);
+        self.settle();
+    }
+
+    fn term_of(
+        &mut self,
+        entry: &Entry,
+        kind: KindId,
+        kinds: &Kinds,
+        names: &mut Names,
+    ) -> Term {
+        let mut forms: Vec<String> = Vec::new();
+        if entry.get("hidden").is_none() {
+            forms.push(entry.id.replace('-', " "));
+        }
+        forms.extend(entry.items("also").map(str::to_owned));
+        let region = entry.get("region").filter(|r| *r != "both");
+        Term {
+            kind,
+            id: names.intern(&entry.id),
+            record: record_of(kinds.get(kind), entry, names),
+            means: entry.get("means").unwrap_or_default().to_owned(),
+            pato: entry.get("pato").map(str::to_owned),
+            forms,
+            region: region.map_or(Name::NONE, |r| names.intern(r)),
+            context: read_context(entry, kinds, self),
+            reach: match entry.get("reach") {
+                Some("back") => Reach::Back,
+                Some("either") => Reach::Either,
+                _ => Reach::Forward,
+            },
+            source: entry.source.clone(),
+            span: entry.span,
+        }
     }
 
     fn say_clash(
@@ -366,7 +450,7 @@ impl Vocabulary {
     }
 
     /// Two words written as one ("wingbar"), wherever that is no word of its own.
-    fn add_joined(&mut self) {
+    fn add_joined(&mut self, taken: &mut Taken) {
         let starts: FxHashMap<Node, usize> = self
             .first
             .iter()
@@ -377,19 +461,25 @@ impl Vocabulary {
         let mut joined = Vec::new();
         for (&(node, second), &end) in &self.edges {
             let Some(&first) = starts.get(&node) else { continue };
+            if self.kinds(end) == 0 {
+                continue;
+            }
             let text = format!("{}{}", self.word_texts[first], self.word_texts[second as usize]);
-            if text.len() >= 7 && self.word(&text).is_none() && self.kinds(end) != 0 {
+            if text.len() >= 7 && self.word(&text).is_none() {
                 joined.push((text, end));
             }
         }
         joined.sort();
         for (text, end) in joined {
-            for sense in self.nodes[end as usize].senses.clone() {
-                self.add(&text, sense);
+            for sense in self.senses(end).to_vec() {
+                self.add(&text, sense, taken);
             }
         }
     }
 }
+
+/// Which term has a form, by node, kind and region.
+type Taken = FxHashMap<(Node, KindId, Name), u32>;
 
 /// The words of a form as the lexicon writes it; hyphens count as spaces.
 fn form_words(form: &str) -> impl Iterator<Item = &str> {
@@ -407,29 +497,22 @@ fn derive(
     form: &str,
     inflection: Inflection,
     ed: Option<KindId>,
-    sense: &Sense,
-    names: &mut Names,
-    add: &mut impl FnMut(String, Sense),
+    sense: Sense,
+    out: &mut Vec<(String, Sense)>,
 ) {
     match inflection {
-        Inflection::None => {}
-        Inflection::Noun => add(bend_last(form, with_s), sense.clone()),
-        Inflection::Verb => {
-            for bend in [with_s, with_ing, with_ed] {
-                add(bend_first(form, bend), sense.clone());
-            }
-        }
+        // Verbs are bent when they are looked up.
+        Inflection::None | Inflection::Verb => {}
+        Inflection::Noun => out.push((bend_last(form, with_s), sense)),
         Inflection::Ish => {
-            let mut hedged = sense.clone();
-            hedged.record.set(Slot::Certainty, names.intern("hedged"));
-            add(bend_last(form, with_ish), hedged);
+            out.push((bend_last(form, with_ish), Sense { hedged: true, ..sense }));
         }
     }
     // Of one word only: "crowned" from "crown", but no "tail barred" from "tail bar".
     if let Some(kind) = ed
         && !form.contains([' ', '-'])
     {
-        add(bend_last(form, with_ed), Sense { kind, ..sense.clone() });
+        out.push((bend_last(form, with_ed), Sense { kind, ..sense }));
     }
 }
 

@@ -10,9 +10,10 @@ use crate::lexicon::record::{Record, Slot};
 use crate::lexicon::vocabulary::{Vocabulary, WordId};
 use crate::span::Span;
 use rustc_hash::FxHashMap;
+use serde::{Deserialize, Serialize};
 
 /// A compiled pattern.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, Serialize, Deserialize)]
 pub enum Pattern {
     /// A word of one of these kinds.
     Kind(KindSet),
@@ -47,7 +48,7 @@ pub enum Pattern {
 }
 
 /// A compiled yield.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, Serialize, Deserialize)]
 pub enum Yield {
     /// What was kept.
     Var(usize),
@@ -64,7 +65,7 @@ pub enum Yield {
 }
 
 /// The words a pattern can start with.
-#[derive(Clone, Debug, Default)]
+#[derive(Clone, Debug, Default, Serialize, Deserialize)]
 pub struct First {
     /// Of these kinds.
     pub kinds: KindSet,
@@ -75,7 +76,7 @@ pub struct First {
 }
 
 /// One way to say a rule.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, Serialize, Deserialize)]
 pub struct Alternative {
     /// What must stand in the note.
     pub pattern: Pattern,
@@ -88,7 +89,7 @@ pub struct Alternative {
 }
 
 /// A rule or a phrase.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, Serialize, Deserialize)]
 pub struct Rule {
     /// Its name.
     pub name: String,
@@ -99,6 +100,7 @@ pub struct Rule {
     /// The ways to say it.
     pub alternatives: Vec<Alternative>,
     /// What it must give, and where it must stay silent.
+    #[serde(skip)]
     pub expectations: Vec<Expectation>,
     /// Its file.
     pub source: Source,
@@ -107,7 +109,7 @@ pub struct Rule {
 }
 
 /// Every rule and phrase.
-#[derive(Clone, Debug, Default)]
+#[derive(Clone, Debug, Default, Serialize, Deserialize)]
 pub struct Rules {
     /// All of them.
     pub rules: Vec<Rule>,
