@@ -1,20 +1,7 @@
-# The marks of a full description, in the order in which they are reported. `areas` and `aspects` say
+# The marks of a full description, in the order in which they are reported: the
+# bill first, since notes leave it out most often. `areas` and `aspects` say
 # which traits record the mark (`any` for all); `why` is one line on what it is good for; `look` what to
 # look for next time. Common practice in the field.
-
-description size
-  title   size
-  areas   bird
-  aspects size
-  why     narrows the field more than any colour; judge it against a bird you know
-  look    compare it with a sparrow, a thrush or a crow nearby
-
-description build
-  title   build
-  areas   bird
-  aspects build, shape, posture
-  why     slim or stocky, upright or level: it stays the same in any light
-  look    is it slim or stocky, big-headed or small-headed, upright or level
 
 description bill-shape
   title   bill shape
@@ -29,6 +16,20 @@ description bill-colour
   aspects colour, pattern
   why     often parts look-alikes, and ages within a species
   look    what colour is the bill, and is it the same above, below and at the base
+
+description size
+  title   size
+  areas   bird
+  aspects size
+  why     narrows the field more than any colour; judge it against a bird you know
+  look    compare it with a sparrow, a thrush or a crow nearby
+
+description build
+  title   build
+  areas   bird
+  aspects build, shape, posture
+  why     slim or stocky, upright or level: it stays the same in any light
+  look    is it slim or stocky, big-headed or small-headed, upright or level
 
 description head
   title   head pattern

@@ -8,6 +8,8 @@ pub mod gold;
 pub mod grammar;
 pub mod knowledge;
 pub mod lexicon;
+pub mod matching;
+pub mod output;
 pub mod proof;
 pub mod reading;
 pub mod rules;

@@ -179,6 +179,7 @@ area cheek
   means   the side of the face below the eye
 
 area malar
+  title   malar stripe
   also    malar stripe, malar streak, malar region, malar area, malar line, molar stripe, malar patch, malar mark, mustache malar
   within  face
   optional yes
@@ -186,6 +187,7 @@ area malar
   means   a stripe from the bill down the side of the throat
 
 area moustachial
+  title   moustachial stripe
   also    moustachial stripe, moustache, mustache, moustachial streak, moustache stripe, mustache stripe
   also    moustachial line, mustachial stripe, whisker mark, whisker stripe, moustachial mark
   within  face
@@ -194,6 +196,7 @@ area moustachial
   means   a stripe from the gape along the lower edge of the cheek
 
 area submoustachial
+  title   submoustachial stripe
   also    submoustachial stripe, sub moustachial stripe, sub moustachial, submoustachial area, submoustachial streak
   within  face
   optional yes
@@ -201,6 +204,7 @@ area submoustachial
   means   the stripe between moustachial and malar stripes
 
 area lateral-throat
+  field   no
   also    lateral throat stripe, side of the throat, throat side, side of throat, lateral throat streak
   at      throat side
   within  face
@@ -223,6 +227,7 @@ area throat
   means   from the chin to the breast
 
 area beard
+  field   no
   also    whisker, bristle, rictal bristle, throat hackle, beard feather
   within  face
   optional yes
@@ -422,12 +427,14 @@ area flanks
   means   the side of the body below the folded wing
 
 area thighs
+  field   no
   also    thigh, trousers, leg feather, feathered leg, tibial feather, leggings, thigh feather
   within  underparts
   share   0.2
   means   the feathered upper leg
 
 area vent
+  field   no
   also    vent area, crissum, vent region, cloacal area, vent feather
   within  underparts
   share   0.3
@@ -464,18 +471,21 @@ area wing-coverts
   means   the feathers over the base of the flight feathers
 
 area lesser-coverts
+  field   no
   also    lesser covert, lesser wing covert
   within  wing-coverts
   share   0.7
   means   the small coverts, nearest the wing's front edge
 
 area median-coverts
+  field   no
   also    median covert, middle covert, median wing covert
   within  wing-coverts
   share   0.7
   means   the middle row of coverts
 
 area greater-coverts
+  field   no
   also    greater covert, greater wing covert, outer covert, primary covert
   within  wing-coverts
   share   1
@@ -501,6 +511,7 @@ area wing-panel
   means   a patch of its own colour on the folded or open wing
 
 area alula
+  field   no
   also    bastard wing
   within  wing
   share   0.1
@@ -544,12 +555,14 @@ area speculum
   means   a glossy patch on the secondaries, as in ducks
 
 area carpal
+  field   no
   also    bend of the wing, wrist, carpal patch, carpal joint, carpal area, bend of its wing, wing bend, bend in the wing
   within  wing
   share   0.2
   means   the bend of the wing
 
 area leading-edge
+  field   no
   also    leading edge of the wing, front edge of the wing, wing leading edge, fore edge of the wing
   at      wing front
   within  wing
@@ -565,6 +578,7 @@ area trailing-edge
   means   the rear edge of the open wing
 
 area underwing
+  field   no
   also    under wing, underside of the wing, underside of wing, wing lining, underwing covert, under the wing, under its wing
   also    underside of its wings, underside of the wings, undersides of the wings, beneath the wings, under the wings
   also    under its wings, bottom of the wings, underwings, under wings, underneath the wings, underneath its wings
@@ -576,6 +590,7 @@ area underwing
   means   the wing seen from below
 
 area axillaries
+  field   no
   also    axillary, armpit, wing pit, wingpit, axillar
   within  underwing
   share   0.3
@@ -714,6 +729,7 @@ area cere
   means   bare skin at the base of the upper mandible, as in hawks and pigeons
 
 area gape
+  field   no
   also    mouth lining, inside of the mouth, inside of mouth, mouth corner, gape line, corner of the mouth, gape flange
   within  bill
   share   0.2
@@ -727,6 +743,8 @@ area pouch
   means   bare stretching skin below the bill
 
 area iris
+  title   eye
+  plural  no
   also    eye, irises, eyeball, eye colour, eye color, pupil, irides, eyes color
   unless-after my, naked, an
   unless-before level, witness
@@ -735,6 +753,7 @@ area iris
   means   the eye, its coloured part
 
 area orbital-ring
+  field   no
   also    orbital skin, bare ring around the eye, eye skin, bare skin around the eye, orbital area, eye wattle, fleshy eye ring
   also    skin around the eye
   within  face
@@ -772,12 +791,14 @@ area feet
   means   the feet
 
 area toes
+  field   no
   also    toe, hind toe, toed foot, toe lobe
   within  feet
   share   1
   means   the toes
 
 area claws
+  field   no
   also    claw, talon, toenail, nail, hind claw, foot claw
   within  feet
   share   0.6

@@ -16,11 +16,6 @@ behaviour approach-people
   also    came close to people, came right up to me
   means   comes towards people of its own accord
 
-behaviour arch-wings
-  also    arch its wings over its back, arch wings over back, arch the wings over the back
-  also    arch its wings over the back, raise its wings over its back like sails
-  means   lifts bowed wings over the back in threat or display
-
 behaviour arrive-together
   also    arrive in a gang, come in a group, descend on the feeders, descend on the feeder
   also    arrive in a flock, come in a flock, come in numbers, arrive in a group, visit in groups
@@ -119,6 +114,7 @@ behaviour chase-others
   also    chase each other, pursue another bird, drove off other birds
   also    chase off others, chase off other birds, chase other birds at feeders
   also    chase off other hummingbirds
+  also    chase larger birds, chase bigger birds
   means   flies or runs at other birds to drive them off
 
 behaviour chase-waves
@@ -126,6 +122,12 @@ behaviour chase-waves
   also    run along the tide edge, run along the edge of the waves, run in and out with the waves
   also    ran after waves, ran from the waves, ran along the tide edge, ran along the edge of the waves
   means   runs up and down a beach with each wave
+
+behaviour chased-by-birds
+  also    mobbed by crows, mobbed by gulls, mobbed by small birds, mobbed by other birds, mobbed by jays
+  also    mobbed by blackbirds, chased by crows, chased by gulls, chased by small birds, harassed by crows
+  also    harassed by gulls, being mobbed
+  means   other birds chase or scold it as an enemy
 
 behaviour clamber-in-foliage
   also    clamber, clamber about, clamber around, scramble through branches, scramble about in foliage
@@ -170,6 +172,7 @@ behaviour climb-up-trunk
   also    go up a trunk, move up a trunk, work up a trunk, run up a trunk, crawl up a trunk
   also    climb head up, crept up a trunk, crept up trunks, crept up tree trunks, went up a trunk
   also    ran up a trunk
+  also    creep on trunks, climb on trunks
   means   goes up a trunk with the head uppermost
 
 behaviour cling-to-trunk
@@ -664,6 +667,7 @@ behaviour hang-upside-down
   also    feed hanging upside down, hang from the tips of twigs, acrobatic, clung upside down
   also    fed upside down, hung from twigs, hung upside down from twigs, hung from a twig
   also    fed upside down on twigs, hung beneath twigs
+  also    hang from seed heads, hang from leaf clusters, hang from leaves, hung from seed heads
   means   feeds or clings with the back downwards
 
 behaviour hawk-insects
@@ -783,6 +787,7 @@ behaviour keep-in-family
   also    kept in family
   also    roam in family flocks, roam in family parties, roam in family groups, in family flocks
   also    in family groups
+  also    in noisy family groups, in noisy family parties
   means   keeps with parents and brood
 
 behaviour keep-in-pairs
@@ -823,6 +828,11 @@ behaviour lie-down
   also    lying in the grass, lay in a hollow
   means   rests with its body on the ground
 
+behaviour lift-arched-wings
+  also    arch its wings over its back, arch wings over back, arch the wings over the back
+  also    arch its wings over the back, raise its wings over its back like sails
+  means   lifts bowed wings over the back in threat or display
+
 behaviour loaf
   also    rest on the shore, rest on a sandbank, rest on the mud, rest on rocks, laze about, sit about
   also    rest with gulls, rest at high tide, loaf on the water, sit around, take it easy
@@ -848,12 +858,6 @@ behaviour mob
   also    mob predators, harass a hawk, harass an owl, chase off crows, harass a buzzard, chase a hawk
   also    chase hawks, get mobbed, mob birds of prey, got mobbed
   means   several birds harry an enemy
-
-behaviour mobbed
-  also    mobbed by crows, mobbed by gulls, mobbed by small birds, mobbed by other birds, mobbed by jays
-  also    mobbed by blackbirds, chased by crows, chased by gulls, chased by small birds, harassed by crows
-  also    harassed by gulls, being mobbed
-  means   other birds chase or scold it as an enemy
 
 behaviour nest
   also    breeds, bred, have a nest, nest in a tree, nest in trees, nest in bushes, nest nearby
@@ -882,6 +886,7 @@ behaviour nest-on-buildings
   also    nest in chimneys, nest on roofs, nest on rooftops, nest in buildings, nest on a house
   also    nest in the barn
   also    nest in sheds, nest in pots, nest in flower pots, nest in hanging baskets
+  also    mud nests under bridges, mud nests under eaves, mud nest under the eaves
   means   its nest is on or in something built
 
 behaviour nest-on-cliff
@@ -999,7 +1004,7 @@ behaviour perform-display
   also    show off to a female, do a display, show off to females, dance, display on the water
   also    do a dance, court a female, puff up and strut, did a courtship display, gave a display
   also    did a display, did a dance
-  also    in display, in courtship display, court, courting
+  also    in display, in courtship display
   means   shows off to a mate or rival
 
 behaviour plaster-nest-hole
@@ -1162,6 +1167,7 @@ behaviour scratch-ground
   also    scratch at the ground, scratch the ground, scratch about, scratch around
   also    kick back with both feet, scratch with both feet, kick up leaves, kick leaves about
   also    kick at the leaves, rake the leaves, rake through leaves, rake leaf litter
+  also    scratch in leaf litter with both feet, scratch in the leaves with both feet
   means   rakes the ground with its feet
 
 behaviour scratch-itself
@@ -1203,6 +1209,7 @@ behaviour sing-from-cover
   also    sing from a thicket, sing from a reedbed, sing from a bramble, sing from the hedge
   also    sang from inside a bush, sang from a hedge, sang from deep cover, sang hidden
   also    sang from a hidden perch, sang unseen, sang from a bush
+  also    sing from thick cover, sing from a thick bush
   means   sings where it cannot be seen
 
 behaviour sing-from-perch
@@ -1215,6 +1222,8 @@ behaviour sing-from-perch
   also    sing from tree tops, sing from a tree top, sing from a bush top, sing from bush tops
   also    sing from the top of a bush, sing from the tops of bushes, sing from tops of bushes
   also    sing from fences, sing from a fence, sing from a tree, sing from rocks
+  also    sing from trees, sing from bushes, sing from low bushes, sing from a low branch
+  also    sing from low branches, sing from sagebrush
   means   sings from a perch in view
 
 behaviour sing-in-flight

@@ -91,6 +91,7 @@ flight constant-flapping
   also    fly with steady wingbeats, even wingbeats, regular wingbeats, fly without gliding
   also    flew with constant wingbeats, flew with steady wingbeats, flew without gliding
   also    seldom soar, rarely soar, seldom glide, rarely glide
+  also    seldom soars, rarely soars, seldom glides, rarely glides
   means   flaps on without gliding
 
 flight deep-wingbeats
@@ -212,6 +213,7 @@ flight gallop-flight
   also    bursts of fast wingbeats, burst of flaps, wingbeats in bursts, flap in bursts
   also    bursts of rapid wingbeats, short bursts of wingbeats, flew in bursts
   also    flew with bursts of wingbeats
+  also    bursts of shallow wingbeats, short bursts of shallow wingbeats, bursts of flaps
   means   beats come in groups with gaps
 
 flight glide
@@ -285,6 +287,7 @@ flight legs-trailing-flight
   also    with dangling legs, flew with legs dangling, flew with legs trailing
   also    flew with its legs trailing, flew with dangling legs, flew with its legs dangling
   also    flew with legs stretched out behind
+  also    legs dangling, with legs dangling
   means   legs show behind or below in flight
 
 flight line-flight
@@ -322,6 +325,7 @@ flight low-over-water
   also    fly up the river, fly low over the surface, flew low over water, flew just above the water
   also    flew close to the water, flew just above the waves, flew close to the surface
   also    flew low along a river, flew low along a stream
+  also    low over waves, glide low over waves, glide low over the waves, gliding low over waves
   means   close above the surface in flight
 
 flight murmuration
@@ -522,6 +526,7 @@ flight tight-flock-flight
   also    flew in a tight flock, flew in dense flocks, flew in a dense flock, flew in bunches
   also    flew in a tight bunch, flew in close formation
   also    tight twisting flocks, in tight twisting flocks, tight fast flocks, twisting flocks
+  also    fly in large dense flocks, fly in screaming parties, flew in large dense flocks
   means   flock keeps close and turns together
 
 flight treetop-height-flight

@@ -252,6 +252,7 @@ habitat deciduous-wood
   also    deciduous woodland, deciduous forest, broadleaf wood, broadleaved wood, broadleaf forest
   also    hardwood forest, hardwoods
   also    old deciduous wood
+  also    mature deciduous wood, mature deciduous woodland, young deciduous wood
   means   a wood of broad-leaved trees that shed their leaves
 
 habitat deck
@@ -593,6 +594,7 @@ habitat nest-hole
 
 habitat nesting-colony
   also    colony, breeding colony, seabird colony, rookery, heronry, ternery
+  also    breeding ground
   means   where many birds nest close together
 
 habitat nettle-bed
@@ -608,6 +610,10 @@ habitat offshore
   also    far out at sea, well offshore, just offshore, open ocean, open sea, out at sea, pelagic waters
   also    deep water
   means   at sea, away from land
+
+habitat old-tower
+  also    castle tower, clock tower, stone tower
+  means   a tall narrow building
 
 habitat open-country
   also    dry open country, open land, open landscape, open areas
@@ -879,6 +885,7 @@ habitat snow
 
 habitat spruce-forest
   also    spruce, spruce tree, spruce wood, norway spruce, spruce plantation, christmas tree
+  also    young spruce
   means   spruce trees
 
 habitat steppe
@@ -948,10 +955,6 @@ habitat thistle-patch
 habitat tideline
   also    strandline, tidewrack, high tide line, wrack line, tidemark
   means   the line of drift left by the tide
-
-habitat tower
-  also    castle tower, clock tower, old tower, stone tower
-  means   a tall narrow building
 
 habitat town
   also    village, town centre, town center, towns and villages, human settlements
@@ -1047,6 +1050,7 @@ habitat willow
 habitat woodland
   also    wood, open woodland, open woods, mature woodland, wooded area, woodland trees, forest trees
   also    old wood, old woodland, young wood
+  also    mature wood
   means   land with trees
 
 habitat woodland-edge

@@ -194,8 +194,12 @@ manner tearing
 manner thin-sounding
   hidden  yes
   value   thin
-  also    thin, weak, weakly, feeble
-  means   thin or weak
+  also    thin
+  means   thin, of a sound
+
+manner weak
+  also    weakly, feeble, feebly
+  means   with little strength
 
 manner wheezy
   means   wheezy

@@ -47,6 +47,7 @@ size good-sized
   means   of fully usual size
 
 size huge
+  typical 1500 15000
   also    huge sized, huge size, huge in size, massively big, whopping, really huge
   means   very large indeed
 
@@ -55,6 +56,7 @@ size immense
   means   large beyond measure
 
 size large
+  typical 350 6000
   also    large sized, large size, large in size, larger sized, large looking
   means   of more than usual size
   pato    PATO:0000586
@@ -76,6 +78,7 @@ size massive
   means   very large and heavy
 
 size medium
+  typical 40 400
   also    medium sized, medium size, medium in size, average sized, average size, mid sized, mid size
   also    middle sized, middling, middling in size, middling size, moderate sized, moderate size
   also    moderately sized, normal sized, normal size, regular sized, regular size, regularly sized
@@ -84,11 +87,13 @@ size medium
   pato    PATO:0045050
 
 size medium-large
+  typical 150 1200
   also    medium large sized, medium large size, medium large in size, larger than average, mid to large
   also    bigger than average, above average size
   means   a little above middling
 
 size medium-small
+  typical 18 80
   also    medium small sized, medium small size, medium small in size, smaller than average
   also    below average size
   means   a little below middling
@@ -110,6 +115,7 @@ size minuscule
   means   so small as to be hard to see
 
 size outsized
+  typical 350 6000
   also    over sized, oversize, outsize, disproportionately large, unusually large
   means   too large for the rest
 
@@ -139,6 +145,7 @@ size sizeable
   means   fairly large
 
 size small
+  typical 7 45
   also    smaller, small sized, small size, small in size, smaller sized, small looking
   means   of less than usual size
   pato    PATO:0000587
@@ -166,10 +173,12 @@ size thumb-sized
   means   as large as a thumb
 
 size tiny
+  typical 3 13
   also    tiny sized, tiny size, tiny in size, tiniest, really tiny, very tiny
   means   very small
 
 size undersized
+  typical 5 25
   also    undersize, unusually small
   means   too small for its kind
 

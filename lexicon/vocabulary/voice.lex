@@ -91,6 +91,8 @@ voice chack
   also    tak tak, tack tack, harsh chack, jack jack, kyack, kyak, loud chack, chack call, hard chack
   also    hard tack, tac
   also    jack call
+  also    check call, check note, sharp check, sharp check call, flat check, flat check call
+  also    loud flat check call
   means   a hard note as of two pebbles
 
 voice changeable-pitch
@@ -121,6 +123,7 @@ voice cheerful-voice
 voice chick-a-dee-call
   also    chickadee dee, chickadee dee dee, dee dee dee, dee dee, day day day, dee notes, dee note
   also    chick a dee calls
+  also    chick a dee dee, chick a dee dee dee, chick a dee dee dee call
   means   short notes ending in flat harsh ones
 
 voice chip
@@ -405,7 +408,8 @@ voice kik
   also    kik kik, kick kick, kik call, sharp kik, keek, pik, pik pik, peek note, pick note, sharp pik
   also    pik call, hard pik, tchik, tchick, sharp tchick, kik kik kik, kix, piik, spick, plick, pwik
   also    kiik, klip
-  also    kip, kip kip, kip call
+  also    kip kip, kip call, kip note, kip notes, sharp kip, rasping kip
+  also    short kip
   means   a hard short note, as a woodpecker
 
 voice laugh
@@ -530,6 +534,8 @@ voice phrases
   also    repeat phrases two or three times, each phrase repeated twice, phrases with pauses
   also    song in phrases, sing in phrases, phrase repeated, each phrase repeated two or three times
   also    short phrases with pauses, say everything twice, pauses between phrases, sang in phrases
+  also    with long pauses, short phrases with long pauses, phrases with long pauses
+  also    long pauses between phrases
   means   song in short groups of notes, often given again
 
 voice piping
@@ -645,6 +651,7 @@ voice silent
   also    no call, no song, didn't call, did not call, not heard calling, said nothing, never called
   also    kept quiet, keep quiet, made no noise
   also    mostly silent, usually silent, generally silent, often silent, silent at sea, silent in winter
+  also    mostly silent at sea, usually silent at sea
   means   no sound was made while it was watched
 
 voice sing

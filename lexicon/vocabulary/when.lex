@@ -3,13 +3,12 @@
 
 ordinary when
   hidden  yes
-  also    in winter, in summer, in autumn, in spring, in the winter, in the summer, in the autumn, in the spring
-  also    in fall, in the fall, in early spring, in late summer, in late autumn, in late winter, in early winter
-  also    in hard weather, in cold weather, in the breeding season, in winter and on passage
-  also    on passage, on migration, on spring passage, on autumn passage, during migration
-  also    by day, by night, by night and day, by day and night, day and night, night and day, in the daytime
-  also    during the day, all the year, in winter only, in summer only, at times, at all times, at other times
-  also    at any time
-  also    rarely, seldom, only rarely, rarely drums, seldom drums
-  also    early in the year, late in the year, late in the season, early in the season
+  also    in winter, in summer, in autumn, in spring, in the winter, in the summer, in the autumn
+  also    in the spring, in fall, in the fall, in early spring, in late summer, in late autumn
+  also    in late winter, in early winter, in hard weather, in cold weather, in the breeding season
+  also    in winter and on passage, on passage, on migration, on spring passage, on autumn passage
+  also    during migration, by day, by night, by night and day, by day and night, day and night
+  also    night and day, in the daytime, during the day, all the year, in winter only, in summer only
+  also    at times, at all times, at other times, at any time, rarely, seldom, only rarely, rarely drums
+  also    seldom drums, early in the year, late in the year, late in the season, early in the season
   means   when and how often something is done

@@ -123,8 +123,8 @@ impl Lexicon {
 }
 
 /// Kinds of entries that are not kinds of words; each has its own reader.
-pub const OTHER_ENTRIES: [&str; 13] =
-    ["kind", "rule", "phrase", "description", "curve", "weight", "question", "region", "label", "form-word", "likeness", "abundance", "note"];
+pub const OTHER_ENTRIES: [&str; 14] =
+    ["kind", "rule", "phrase", "description", "curve", "weight", "question", "region", "label", "form-word", "likeness", "abundance", "note", "contrary"];
 
 fn is_read_here(kind: &str, kinds: &Kinds) -> bool {
     kind == "kind" || kinds.find(kind).is_some()

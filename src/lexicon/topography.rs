@@ -21,6 +21,12 @@ pub struct Area {
     pub share: f32,
     /// An aspect that is called otherwise when said of this part, and what it is called.
     pub reads: Option<(Name, Name)>,
+    /// Whether it can be seen in the field without luck.
+    pub in_field: bool,
+    /// Whether one speaks of it in the plural.
+    pub plural: bool,
+    /// What to call it, where that is not its id.
+    pub title: Option<String>,
     /// What it is, for people.
     pub means: String,
 }
@@ -75,6 +81,12 @@ impl Topography {
                 resolves: entry.items("resolves").map(|p| names.intern(p)).collect(),
                 optional: entry.get("optional") == Some("yes"),
                 share,
+                in_field: entry.get("field") != Some("no"),
+                plural: match entry.get("plural") {
+                    Some(said) => said == "yes",
+                    None => entry.id.ends_with('s'),
+                },
+                title: entry.get("title").map(str::to_owned),
                 reads: entry
                     .get("reads")
                     .and_then(|r| r.split_once(" as "))
@@ -145,6 +157,14 @@ impl Topography {
     /// The area at a position of another ("tip of the tail"), where it has a name of its own.
     pub fn at(&self, area: Name, position: Name) -> Option<Name> {
         self.at.get(&(area, position)).copied()
+    }
+
+    /// What to call an area, for people.
+    pub fn title(&self, id: Name, names: &Names) -> String {
+        match self.get(id).and_then(|a| a.title.as_ref()) {
+            Some(title) => title.clone(),
+            None => names.text(id).replace('-', " "),
+        }
     }
 
     /// The place of an area in topographical order.

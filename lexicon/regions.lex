@@ -1,0 +1,11 @@
+# Regions: where yardsticks and accounts belong.
+
+region north-america
+  title   North America
+  also    na, america, usa, us, canada
+  means   North America north of Mexico
+
+region europe
+  title   Europe
+  also    eu, uk, britain, ireland
+  means   Britain, Ireland and north-west Europe

@@ -1,0 +1,139 @@
+//! The command line's words.
+
+use clap::{Parser, Subcommand, ValueEnum};
+use std::path::PathBuf;
+
+/// Reads free field notes about birds into field marks in standard terms: where on the bird, what was
+/// seen there, how sure; says what the note leaves out; ranks the species that fit, with reasons.
+#[derive(Debug, Parser)]
+#[command(
+    version,
+    max_term_width = 100,
+    after_help = "Exit codes: 0 done; 1 done, but something needs a look; 2 bad usage or input.\n\
+                  Identifications are suggestions for a person to judge. Keep your distance from nests \
+                  and roosts, follow local law, and send rare records to your local records committee."
+)]
+pub struct Args {
+    /// Your own lexicon files or folders (.lex, .rules, .acc); they override the built-in ones
+    #[arg(long, global = true, value_name = "PATH")]
+    pub lexicon: Vec<PathBuf>,
+    /// Colour in the output
+    #[arg(long, global = true, value_enum, default_value_t = Color::Auto, value_name = "WHEN")]
+    pub color: Color,
+    /// What to do
+    #[command(subcommand)]
+    pub command: Command,
+}
+
+/// When to use colour.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub enum Color {
+    /// On a terminal that can, unless NO_COLOR is set
+    Auto,
+    /// Always
+    Always,
+    /// Never
+    Never,
+}
+
+/// The commands.
+#[derive(Debug, Subcommand)]
+pub enum Command {
+    /// Read notes: marks, what is left out, species that fit
+    #[command(after_help = "Examples:\n  \
+        rectrix read \"robin-sized, orange below, black hood, bobs tail\"\n  \
+        rectrix read --region europe --among fen-list.txt - < note.txt\n  \
+        rectrix read --each-line --format jsonl - < notes.txt")]
+    Read(ReadArgs),
+    /// Show which marks of a full description a note records and which it leaves out
+    Gaps(NoteArgs),
+    /// Show how each mark came about: rules, phrases, words
+    Explain(NoteArgs),
+    /// Print the JSON Schema of the output of `read --format json`
+    Schema,
+    /// Look into the vocabulary, rules and accounts
+    Lexicon {
+        /// What to do
+        #[command(subcommand)]
+        command: LexiconCommand,
+    },
+}
+
+/// A note and its region.
+#[derive(Debug, clap::Args)]
+pub struct NoteArgs {
+    /// The note; `-` or nothing reads standard input
+    #[arg(value_name = "TEXT")]
+    pub text: Vec<String>,
+    /// Region of yardstick birds and species: north-america or europe
+    #[arg(long, value_name = "REGION")]
+    pub region: Option<String>,
+}
+
+/// What `read` takes.
+#[derive(Debug, clap::Args)]
+pub struct ReadArgs {
+    /// The note
+    #[command(flatten)]
+    pub note: NoteArgs,
+    /// One note a line of standard input; each line gives exactly one line (or, as text, one view)
+    #[arg(long)]
+    pub each_line: bool,
+    /// How to print
+    #[arg(long, value_enum, default_value_t = Format::Text, value_name = "FORMAT")]
+    pub format: Format,
+    /// Species to choose among: a file with one English or scientific name a line; after semicolons
+    /// months (4-9) and how common (abundant, common, frequent, scarce, rare)
+    #[arg(long, value_name = "CHECKLIST")]
+    pub among: Option<PathBuf>,
+    /// The month, from 1 to 12, for the months in the checklist
+    #[arg(long, value_name = "MONTH", value_parser = clap::value_parser!(u8).range(1..=12), requires = "among")]
+    pub month: Option<u8>,
+    /// How many candidates to print; 0 reads without matching
+    #[arg(long, value_name = "N", default_value_t = 5)]
+    pub top: usize,
+}
+
+/// How to print.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub enum Format {
+    /// For people, in the terminal
+    Text,
+    /// One indented JSON object a note
+    Json,
+    /// One JSON object a line
+    Jsonl,
+    /// One row a mark
+    Csv,
+}
+
+/// What to do with the lexicon.
+#[derive(Debug, Subcommand)]
+pub enum LexiconCommand {
+    /// Check vocabulary, rules and accounts: every example holds, every word of an account is placed
+    Check(CheckArgs),
+    /// Find terms by their forms, ids or meanings
+    Find(FindArgs),
+}
+
+/// What `lexicon check` takes.
+#[derive(Debug, clap::Args)]
+pub struct CheckArgs {
+    /// List the kinds of words, slots and phrases that rules can use
+    #[arg(long)]
+    pub kinds: bool,
+    /// Exit with 1 if anything needs a look
+    #[arg(long)]
+    pub strict: bool,
+}
+
+/// What `lexicon find` takes.
+#[derive(Debug, clap::Args)]
+pub struct FindArgs {
+    /// A word, or a regular expression over forms and ids; all terms if it is left out
+    #[arg(value_name = "PATTERN", default_value = "")]
+    pub pattern: String,
+    /// Only terms of this kind
+    #[arg(long, value_name = "KIND")]
+    pub kind: Option<String>,
+}

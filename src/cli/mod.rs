@@ -1,0 +1,50 @@
+//! Commands, their input and their output.
+
+mod args;
+mod failure;
+mod files;
+mod lexicon_commands;
+mod note_commands;
+
+use anstream::ColorChoice;
+use args::{Args, Color, Command, LexiconCommand};
+use clap::Parser;
+use failure::Failure;
+use std::process::ExitCode;
+
+/// Runs the program and gives its exit code: 0 done, 1 something needs a look, 2 bad usage or input.
+pub fn run() -> ExitCode {
+    let args = Args::parse();
+    match args.color {
+        Color::Auto => {}
+        Color::Always => ColorChoice::Always.write_global(),
+        Color::Never => ColorChoice::Never.write_global(),
+    }
+    let done = match &args.command {
+        Command::Read(read) => note_commands::read(&args, read),
+        Command::Gaps(note) => note_commands::gaps(&args, note),
+        Command::Explain(note) => note_commands::explain(&args, note),
+        Command::Schema => note_commands::schema(),
+        Command::Lexicon { command } => match command {
+            LexiconCommand::Check(check) => lexicon_commands::check(&args, check),
+            LexiconCommand::Find(find) => lexicon_commands::find(&args, find),
+        },
+    };
+    match done {
+        Ok(code) => code,
+        Err(failure) => failure.report(),
+    }
+}
+
+impl Failure {
+    /// Says on standard error what went wrong. A reader that went away is no failure.
+    fn report(&self) -> ExitCode {
+        if let Self::Write(error) = self
+            && error.kind() == std::io::ErrorKind::BrokenPipe
+        {
+            return ExitCode::SUCCESS;
+        }
+        anstream::eprintln!("{self}");
+        ExitCode::from(2)
+    }
+}

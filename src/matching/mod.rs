@@ -1,0 +1,21 @@
+//! Which species fit a reading, and why.
+//!
+//! Each trait of the note is weighed against each form of each species: how likely are these words
+//! of such a bird, against how likely they are of any bird? The logarithms of those ratios are
+//! added up over the traits, forms are summed out, and a prior from a checklist comes on top. "None
+//! of these" stands for a bird on which every word is as likely as on any other.
+//!
+//! What weighs how much is data: `lexicon/matching.lex`, with the reason beside each number.
+
+pub mod areas;
+pub mod checklist;
+pub mod evidence;
+pub mod likeness;
+pub mod next;
+pub mod profile;
+pub mod rank;
+pub mod weights;
+
+pub use checklist::{Checklist, checklist};
+pub use next::{Answer, LookNext};
+pub use rank::{Candidate, Matcher, Ranking, Reason};

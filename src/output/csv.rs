@@ -1,0 +1,63 @@
+//! One row a mark, for spreadsheets.
+
+use super::model::NoteReading;
+use csv::Writer;
+use std::io::Write;
+
+/// The columns.
+pub const COLUMNS: [&str; 16] = [
+    "note",
+    "bird",
+    "area",
+    "aspect",
+    "value",
+    "tone",
+    "extent",
+    "position",
+    "polarity",
+    "certainty",
+    "mass_low_g",
+    "mass_high_g",
+    "as_written",
+    "start",
+    "end",
+    "rule",
+];
+
+/// Writes the head line.
+///
+/// # Errors
+/// What the writer says.
+pub fn head<W: Write>(out: &mut Writer<W>) -> csv::Result<()> {
+    out.write_record(COLUMNS)
+}
+
+/// Writes the marks of a note.
+///
+/// # Errors
+/// What the writer says.
+pub fn rows<W: Write>(out: &mut Writer<W>, reading: &NoteReading) -> csv::Result<()> {
+    for one in reading.birds.iter().flat_map(|b| &b.traits) {
+        let text = |value: &Option<String>| value.clone().unwrap_or_default();
+        let mass = |i: usize| one.mass_g.map_or_else(String::new, |m| m[i].to_string());
+        out.write_record([
+            reading.note.id.clone(),
+            one.bird.to_string(),
+            one.area.clone(),
+            one.aspect.clone(),
+            one.value.clone(),
+            text(&one.tone),
+            text(&one.extent),
+            text(&one.position),
+            one.polarity.text().to_owned(),
+            one.certainty.text().to_owned(),
+            mass(0),
+            mass(1),
+            one.as_written.clone(),
+            one.span[0].to_string(),
+            one.span[1].to_string(),
+            one.rule.clone(),
+        ])?;
+    }
+    Ok(())
+}
