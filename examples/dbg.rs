@@ -2,7 +2,7 @@ use rectrix::{lexicon::*, rules::Rules, reading::*, diagnostic::Diagnostics};
 use std::io::Read;
 fn main(){
   let t=std::time::Instant::now();
-  let (mut lex, mut wrong)=Lexicon::read(&Layers::built_in());
+  let (mut lex, mut wrong)=Lexicon::read(&rectrix::built_in::layers());
   let entries=lex.others.clone();
   let rules={ let Lexicon{ref kinds,ref mut names,ref mut vocabulary,..}=lex; Rules::read(&entries,kinds,names,vocabulary,&mut wrong)};
   for d in &wrong.0 { eprintln!("{d}"); }

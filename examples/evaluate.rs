@@ -8,7 +8,6 @@
 
 use rectrix::diagnostic::Source;
 use rectrix::knowledge::Knowledge;
-use rectrix::lexicon::Layers;
 use rectrix::matching::{Matcher, checklist};
 use rectrix::traits::Trait;
 use std::collections::BTreeMap;
@@ -20,7 +19,7 @@ fn main() -> Result<(), Box<dyn Error>> {
     let [notes, kinds, rest @ ..] = args.as_slice() else {
         return Err("usage: evaluate NOTES.tsv KINDS.tsv [LIST.txt] [MOST]".into());
     };
-    let knowledge = Knowledge::read(&Layers::built_in())?;
+    let knowledge = Knowledge::read(&rectrix::built_in::layers())?;
     let matcher = Matcher::new(&knowledge);
     let reader = knowledge.reader("north-america");
     let mut names: BTreeMap<String, Vec<String>> = BTreeMap::new();

@@ -6,7 +6,6 @@
 use rectrix::diagnostic::Source;
 use rectrix::gold::{Score, notes};
 use rectrix::knowledge::Knowledge;
-use rectrix::lexicon::Layers;
 use std::error::Error;
 use std::path::PathBuf;
 
@@ -17,7 +16,7 @@ fn main() -> Result<(), Box<dyn Error>> {
         files = std::fs::read_dir(folder)?.map(|e| e.map(|e| e.path())).collect::<Result<_, _>>()?;
         files.sort();
     }
-    let (lexicon, rules) = Knowledge::read_language(&Layers::built_in())?;
+    let (lexicon, rules) = Knowledge::read_language(&rectrix::built_in::layers())?;
     let knowledge = Knowledge { lexicon, rules, accounts: Vec::new() };
     let mut score = Score::default();
     let mut count = 0;

@@ -21,7 +21,7 @@ use serde::{Deserialize, Serialize};
 pub struct Form {
     /// Its label: `adult male`; `all` where the account tells none apart.
     pub label: String,
-    /// Its marks, those shared by all forms included.
+    /// Its own marks; those of all forms are in [`Account::shared`].
     pub traits: Vec<Trait>,
     /// How often such a bird is met, against an adult.
     pub weight: f32,
@@ -70,10 +70,19 @@ pub struct Account {
     pub mass: Option<f32>,
     /// Measures.
     pub measures: Measures,
+    /// Marks that every form shows.
+    pub shared: Vec<Trait>,
     /// Its forms; at least one.
     pub forms: Vec<Form>,
     /// Species taken for it.
     pub look_alikes: Vec<LookAlike>,
+}
+
+impl Account {
+    /// All marks of a form, its own first, then those every form shows.
+    pub fn traits_of<'a>(&'a self, form: &'a Form) -> impl Iterator<Item = &'a Trait> + 'a {
+        form.traits.iter().chain(&self.shared)
+    }
 }
 
 /// What a label's lines are.
@@ -197,9 +206,6 @@ fn read_account(
     if forms.is_empty() {
         forms.push(Form { label: "all".to_owned(), traits: Vec::new(), weight: 1.0 });
     }
-    for form in &mut forms {
-        form.traits.extend(shared.iter().cloned());
-    }
     let mass = number_before(heading("mass"), "g");
     if mass.is_none() {
         wrong.push(
@@ -224,6 +230,7 @@ fn read_account(
             .collect(),
         mass,
         measures: measures(heading("measures")),
+        shared,
         forms,
         look_alikes,
     }

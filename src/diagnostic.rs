@@ -29,6 +29,12 @@ impl<'de> Deserialize<'de> for Source {
     }
 }
 
+impl Default for Source {
+    fn default() -> Self {
+        Self::new("", "")
+    }
+}
+
 impl fmt::Debug for Source {
     /// The name alone; the text would drown what is being debugged.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {

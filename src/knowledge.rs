@@ -49,7 +49,8 @@ impl Knowledge {
         let entries = std::mem::take(&mut lexicon.others);
         let Lexicon { kinds, names, vocabulary, .. } = &mut lexicon;
         let rules = Rules::read(&entries, kinds, names, vocabulary, &mut wrong);
-        lexicon.others = entries;
+        lexicon.others =
+            entries.into_iter().filter(|e| e.kind != "rule" && e.kind != "phrase").collect();
         if wrong.has_errors() { Err(wrong) } else { Ok((lexicon, rules)) }
     }
 

@@ -2,6 +2,7 @@
 //! where on the bird, what was seen there, how sure.
 
 pub mod accounts;
+pub mod built_in;
 pub mod diagnostic;
 pub mod gaps;
 pub mod gold;

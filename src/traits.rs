@@ -107,9 +107,11 @@ pub struct Trait {
     pub polarity: Polarity,
     /// How sure.
     pub certainty: Certainty,
-    /// The pieces of the note that say it.
+    /// The pieces of the note that say it. Not stored with the built-in accounts.
+    #[serde(skip)]
     pub parts: Parts,
-    /// The rule that made it, by its place among the rules.
+    /// The rule that made it, by its place among the rules. Not stored with the built-in accounts.
+    #[serde(skip)]
     pub rule: usize,
 }
 

@@ -2,7 +2,9 @@
 
 use super::failure::Failure;
 use annotate_snippets::{AnnotationKind, Group, Level, Renderer, Snippet};
+use rectrix::built_in;
 use rectrix::diagnostic::{Diagnostics, Severity, Source};
+use rectrix::knowledge::Knowledge;
 use rectrix::lexicon::Layers;
 use std::fs;
 use std::io::{self, Read};
@@ -11,9 +13,17 @@ use std::path::{Path, PathBuf};
 /// The endings of lexicon files.
 const ENDINGS: [&str; 3] = ["lex", "rules", "acc"];
 
+/// What the program knows: the built-in tables, or, with a person's own files, all of it read anew.
+pub fn knowledge(own: &[PathBuf]) -> Result<Knowledge, Failure> {
+    if own.is_empty() {
+        return Ok(built_in::knowledge());
+    }
+    Ok(Knowledge::read(&layers(own)?)?)
+}
+
 /// The built-in files, with a person's own before them.
 pub fn layers(own: &[PathBuf]) -> Result<Layers, Failure> {
-    let mut layers = Layers::built_in();
+    let mut layers = built_in::layers();
     for path in own {
         collect(path, true, &mut layers.own)?;
     }

@@ -2,7 +2,7 @@
 
 use super::args::{Args, Format, NoteArgs, ReadArgs};
 use super::failure::Failure;
-use super::files::{layers, render, standard_input, text_file, utf8};
+use super::files::{knowledge, render, standard_input, text_file, utf8};
 use rectrix::diagnostic::Source;
 use rectrix::knowledge::Knowledge;
 use rectrix::matching::{Checklist, checklist};
@@ -18,7 +18,7 @@ const DEFAULT_WIDTH: usize = 80;
 
 /// Reads notes.
 pub fn read(args: &Args, read: &ReadArgs) -> Result<ExitCode, Failure> {
-    let knowledge = knowledge(args)?;
+    let knowledge = knowledge(&args.lexicon)?;
     let region = region(&knowledge, read.note.region.as_deref())?;
     let options = Options { top: read.top, checklist: prior(&knowledge, read, &region)? };
     let analyst = Analyst::new(&knowledge, &region, options);
@@ -40,6 +40,9 @@ pub fn read(args: &Args, read: &ReadArgs) -> Result<ExitCode, Failure> {
     }
     printer.finish(&mut out)?;
     out.flush().map_err(Failure::Write)?;
+    // The process ends here; taking the tables apart piece by piece would only cost time.
+    std::mem::forget(analyst);
+    std::mem::forget(knowledge);
     Ok(ExitCode::SUCCESS)
 }
 
@@ -136,7 +139,7 @@ fn json_failure(error: serde_json::Error) -> Failure {
 
 /// Shows what a note leaves out.
 pub fn gaps(args: &Args, note_args: &NoteArgs) -> Result<ExitCode, Failure> {
-    let knowledge = knowledge(args)?;
+    let knowledge = knowledge(&args.lexicon)?;
     let region = region(&knowledge, note_args.region.as_deref())?;
     let options = Options { top: 0, checklist: Checklist::all(&knowledge.accounts) };
     let reading = Analyst::new(&knowledge, &region, options).analyse("1", &note(note_args)?);
@@ -145,7 +148,7 @@ pub fn gaps(args: &Args, note_args: &NoteArgs) -> Result<ExitCode, Failure> {
 
 /// Shows how each mark came about.
 pub fn explain(args: &Args, note_args: &NoteArgs) -> Result<ExitCode, Failure> {
-    let knowledge = knowledge(args)?;
+    let knowledge = knowledge(&args.lexicon)?;
     let region = region(&knowledge, note_args.region.as_deref())?;
     let reader = knowledge.reader(&region).with_trace();
     let note = note(note_args)?;
@@ -163,10 +166,6 @@ pub fn print(text: &str) -> Result<ExitCode, Failure> {
     let mut out = anstream::stdout().lock();
     out.write_all(text.as_bytes()).and_then(|()| out.flush()).map_err(Failure::Write)?;
     Ok(ExitCode::SUCCESS)
-}
-
-fn knowledge(args: &Args) -> Result<Knowledge, Failure> {
-    Ok(Knowledge::read(&layers(&args.lexicon)?)?)
 }
 
 /// The note on the command line, or on standard input.

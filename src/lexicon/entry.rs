@@ -28,6 +28,7 @@ pub struct Field {
     /// The value, trimmed.
     pub value: String,
     /// Where the value stands in the file.
+    #[serde(skip)]
     pub span: Span,
 }
 
@@ -41,8 +42,10 @@ pub struct Entry {
     /// The indented lines, in order.
     pub fields: Vec<Field>,
     /// Where the head stands.
+    #[serde(skip)]
     pub span: Span,
     /// The file.
+    #[serde(skip)]
     pub source: Source,
 }
 

@@ -4,7 +4,6 @@
 //! by entry (same kind and id) and form by form.
 
 pub mod account;
-pub mod built_in;
 pub mod colours;
 pub mod entry;
 pub mod kinds;
@@ -48,7 +47,8 @@ pub struct Lexicon {
     pub sentence_ends: KindSet,
     /// Entries of kinds the lexicon itself does not read: rules, marks of a full description, ...
     pub others: Vec<Entry>,
-    /// The accounts as written.
+    /// The accounts as written. Not stored with the built-in tables.
+    #[serde(skip)]
     pub accounts: Vec<AccountText>,
 }
 
@@ -59,13 +59,6 @@ pub struct Layers {
     pub own: Vec<Source>,
     /// Read last.
     pub base: Vec<Source>,
-}
-
-impl Layers {
-    /// The built-in files alone.
-    pub fn built_in() -> Self {
-        Self { own: Vec::new(), base: built_in::sources() }
-    }
 }
 
 fn is_account_file(source: &Source) -> bool {
@@ -109,6 +102,12 @@ impl Lexicon {
             accounts,
         };
         (lexicon, wrong)
+    }
+
+    /// Works out what is not stored with the built-in tables.
+    pub fn take_up(&mut self) {
+        self.names.take_up();
+        self.vocabulary.take_up();
     }
 
     /// The set of the kind of that name; empty if there is none.

@@ -27,6 +27,7 @@ impl Name {
 #[derive(Clone, Debug, Serialize, Deserialize)]
 pub struct Names {
     texts: Vec<Box<str>>,
+    #[serde(skip)]
     index: FxHashMap<Box<str>, Name>,
 }
 
@@ -37,6 +38,14 @@ impl Default for Names {
 }
 
 impl Names {
+    /// Works out the index, which is not stored.
+    pub fn take_up(&mut self) {
+        self.index.reserve(self.texts.len());
+        for (at, text) in self.texts.iter().enumerate().skip(1) {
+            self.index.insert(text.clone(), Name(u16::try_from(at).unwrap_or(0)));
+        }
+    }
+
     /// The name of `text`, made if it is new.
     ///
     /// # Panics

@@ -79,7 +79,7 @@ impl Slot {
 const MOST_PARTS: usize = 6;
 
 /// The pieces of a note that speak for a record, in order.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub struct Parts {
     spans: [Span; MOST_PARTS],
     count: u8,

@@ -28,7 +28,8 @@ pub struct Term {
     pub id: Name,
     /// What it says.
     pub record: Record,
-    /// What it means, for people.
+    /// What it means, for people. Not stored with the built-in tables.
+    #[serde(skip)]
     pub means: String,
     /// Its id in an outside vocabulary of qualities, where it has one.
     pub pato: Option<String>,
@@ -41,9 +42,11 @@ pub struct Term {
     pub reach: Reach,
     /// The region it belongs to; none for everywhere.
     pub region: Name,
-    /// The file it comes from.
+    /// The file it comes from. Not stored with the built-in tables.
+    #[serde(skip)]
     pub source: Source,
-    /// Where in that file.
+    /// Where in that file. Not stored with the built-in tables.
+    #[serde(skip)]
     pub span: Span,
 }
 
@@ -123,6 +126,8 @@ struct NodeData {
     first_sense: u32,
     senses: u16,
     has_children: bool,
+    /// Worked out from the readings when the tables are taken up.
+    #[serde(skip)]
     kinds: KindSet,
 }
 
@@ -131,6 +136,7 @@ struct NodeData {
 pub struct Vocabulary {
     /// Every term.
     pub terms: Vec<Term>,
+    #[serde(skip)]
     words: FxHashMap<Box<str>, WordId>,
     word_texts: Vec<Box<str>>,
     first: Vec<Node>,
@@ -296,6 +302,20 @@ impl Vocabulary {
         self.nodes[node as usize].kinds |= sense.kind.bit();
         self.growing.push((node, sense));
         None
+    }
+
+    /// Works out what is not stored: the index of words and the kinds of each node.
+    pub fn take_up(&mut self) {
+        self.words.reserve(self.word_texts.len());
+        for (word, text) in self.word_texts.iter().enumerate() {
+            self.words.insert(text.clone(), WordId::try_from(word).unwrap_or(WordId::MAX));
+        }
+        for at in 0..self.nodes.len() {
+            let data = self.nodes[at];
+            let start = data.first_sense as usize;
+            let senses = &self.senses[start..start + usize::from(data.senses)];
+            self.nodes[at].kinds = senses.iter().fold(0, |set, s| set | s.kind.bit());
+        }
     }
 
     /// Puts the readings of each node side by side.

@@ -105,8 +105,9 @@ impl Matcher<'_> {
         let mut all = 0.0;
         for &leader in leaders {
             all += leader.share;
-            let traits = &self.accounts()[leader.account].forms[leader.form].traits;
-            if let Some(value) = shown(lexicon, traits, area, aspect) {
+            let account = &self.accounts()[leader.account];
+            let traits: Vec<&Trait> = account.traits_of(&account.forms[leader.form]).collect();
+            if let Some(value) = shown(lexicon, &traits, area, aspect) {
                 known += leader.share;
                 let group = match groups.keys().find(|k| alike(lexicon, k, &value)) {
                     Some(key) => key.clone(),
@@ -134,7 +135,7 @@ impl Matcher<'_> {
 }
 
 /// What a form shows on a part: the first statement about it, or about the part it lies within.
-fn shown(lexicon: &Lexicon, traits: &[Trait], area: Name, aspect: Name) -> Option<String> {
+fn shown(lexicon: &Lexicon, traits: &[&Trait], area: Name, aspect: Name) -> Option<String> {
     let mark = lexicon.names.find("mark");
     if aspect == mark {
         let optional = lexicon.topography.get(area).is_some_and(|a| a.optional);

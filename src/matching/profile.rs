@@ -1,10 +1,9 @@
 //! What a form of a species shows, laid out for comparing.
 
 use super::areas::Areas;
-use crate::accounts::Form;
 use crate::lexicon::Lexicon;
 use crate::lexicon::names::Name;
-use crate::traits::{Polarity, Trait};
+use crate::traits::{Polarity, Trait, Value};
 
 /// A colour that a form shows.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -48,12 +47,17 @@ pub struct Profile {
 }
 
 /// Lays out the traits of a form.
-pub fn profile(lexicon: &Lexicon, areas: &Areas, form: &Form, marking_colour: f32) -> Profile {
+pub fn profile<'a>(
+    lexicon: &Lexicon,
+    areas: &Areas,
+    traits: impl Iterator<Item = &'a Trait>,
+    marking_colour: f32,
+) -> Profile {
     let colour = lexicon.names.find("colour");
     let mark = lexicon.names.find("mark");
     let count = lexicon.topography.iter().count();
     let mut out = Profile { named: vec![0; count], ..Profile::default() };
-    for one in &form.traits {
+    for one in traits {
         let Some(area) = areas.index(one.area) else { continue };
         let absent = one.polarity == Polarity::Absent;
         if one.aspect == mark || one.aspect == colour {
@@ -76,7 +80,10 @@ pub fn profile(lexicon: &Lexicon, areas: &Areas, form: &Form, marking_colour: f3
             out.values.push(ShownValue {
                 area,
                 aspect: one.aspect,
-                value: lexicon.names.find(one.value.text(lexicon)),
+                value: match &one.value {
+                    Value::Term(term) => *term,
+                    Value::Made(text) => lexicon.names.find(text),
+                },
                 relation: one.relation,
                 absent,
             });

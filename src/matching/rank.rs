@@ -86,7 +86,12 @@ impl<'a> Matcher<'a> {
                 entries.push(Entry {
                     account: account_index,
                     form: form_index,
-                    profile: profile(lexicon, &areas, form, weights.marking_colour),
+                    profile: profile(
+                        lexicon,
+                        &areas,
+                        account.traits_of(form),
+                        weights.marking_colour,
+                    ),
                     sex_age: label_terms(lexicon, &form.label),
                     prior: (form.weight / total).max(1e-6).ln(),
                 });
@@ -234,12 +239,16 @@ impl<'a> Matcher<'a> {
         fits.sort_by(|a, b| b.weight.total_cmp(&a.weight));
         conflicts.sort_by(|a, b| a.weight.total_cmp(&b.weight));
         let account = &self.knowledge.accounts[entry.account];
-        let unrecorded = self.unrecorded(&account.forms[entry.form].traits, traits);
+        let unrecorded = self.unrecorded(account.traits_of(&account.forms[entry.form]), traits);
         Candidate { account: entry.account, form: entry.form, share, fits, conflicts, unrecorded }
     }
 
     /// Marks of a form on parts that the note does not speak of.
-    fn unrecorded(&self, shown: &[Trait], noted: &[Trait]) -> Vec<usize> {
+    fn unrecorded<'t>(
+        &self,
+        shown: impl Iterator<Item = &'t Trait>,
+        noted: &[Trait],
+    ) -> Vec<usize> {
         let topography = &self.knowledge.lexicon.topography;
         let spoken_of = |one: &Trait| {
             noted.iter().any(|n| {
@@ -252,7 +261,7 @@ impl<'a> Matcher<'a> {
                 && one.polarity == Polarity::Present
                 && !spoken_of(one)
         };
-        let found = shown.iter().enumerate().filter(|(_, one)| visible(one)).map(|(i, _)| i);
+        let found = shown.enumerate().filter(|(_, one)| visible(one)).map(|(i, _)| i);
         found.take(MOST_UNRECORDED).collect()
     }
 }

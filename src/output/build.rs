@@ -149,8 +149,9 @@ impl<'a> Analyst<'a> {
                 })
                 .collect()
         };
+        let shown: Vec<&Trait> = account.traits_of(form).collect();
         let mut unrecorded: Vec<String> =
-            one.unrecorded.iter().map(|&i| self.in_words(&form.traits[i])).collect();
+            one.unrecorded.iter().map(|&i| self.in_words(shown[i])).collect();
         unrecorded.dedup();
         CandidateOut {
             species: account.english.clone(),
@@ -250,7 +251,10 @@ impl<'a> Analyst<'a> {
         let mut out: Vec<Yardstick> = Vec::new();
         for one in reading.traits.iter().filter(|t| t.against.is_some() && t.mass.is_some()) {
             let Some(mass) = lexicon.scale.mass(one.against) else { continue };
-            let taken = self.text(one.against).replace('-', " ");
+            let taken = match self.knowledge.account(one.against) {
+                Some(account) => account.english.clone(),
+                None => self.text(one.against).replace('-', " "),
+            };
             let written = reading
                 .tokens
                 .iter()
