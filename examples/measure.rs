@@ -17,7 +17,7 @@ fn main() -> Result<(), Box<dyn Error>> {
         files.sort();
     }
     let (lexicon, rules) = Knowledge::read_language(&rectrix::built_in::layers())?;
-    let knowledge = Knowledge { lexicon, rules, accounts: Vec::new() };
+    let knowledge = Knowledge { lexicon, rules, accounts: rectrix::accounts::Accounts::default() };
     let mut score = Score::default();
     let mut count = 0;
     for file in &files {

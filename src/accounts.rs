@@ -10,10 +10,12 @@ use crate::lexicon::Lexicon;
 use crate::lexicon::account::{AccountText, Line};
 use crate::lexicon::entry::Entry;
 use crate::lexicon::names::Name;
+use crate::lexicon::record::Parts;
 use crate::reading::{Fate, Reader};
 use crate::span::Span;
 use crate::traits::{Polarity, Trait};
 use rustc_hash::FxHashMap;
+use std::ops::Deref;
 use serde::{Deserialize, Serialize};
 
 /// A form of a species: a sex, an age, a season, a colour form.
@@ -21,8 +23,9 @@ use serde::{Deserialize, Serialize};
 pub struct Form {
     /// Its label: `adult male`; `all` where the account tells none apart.
     pub label: String,
-    /// Its own marks; those of all forms are in [`Account::shared`].
-    pub traits: Vec<Trait>,
+    /// Its own marks, by their places in [`Accounts::pool`]; those of all forms are in
+    /// [`Account::shared`].
+    pub traits: Vec<u32>,
     /// How often such a bird is met, against an adult.
     pub weight: f32,
 }
@@ -70,20 +73,62 @@ pub struct Account {
     pub mass: Option<f32>,
     /// Measures.
     pub measures: Measures,
-    /// Marks that every form shows.
-    pub shared: Vec<Trait>,
+    /// Marks that every form shows, by their places in [`Accounts::pool`].
+    pub shared: Vec<u32>,
     /// Its forms; at least one.
     pub forms: Vec<Form>,
     /// Species taken for it.
     pub look_alikes: Vec<LookAlike>,
 }
 
-impl Account {
-    /// All marks of a form, its own first, then those every form shows.
-    pub fn traits_of<'a>(&'a self, form: &'a Form) -> impl Iterator<Item = &'a Trait> + 'a {
-        form.traits.iter().chain(&self.shared)
+/// All species. Marks that several forms show are kept once.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+pub struct Accounts {
+    /// Every different mark.
+    pub pool: Vec<Trait>,
+    /// The species.
+    pub list: Vec<Account>,
+}
+
+impl Deref for Accounts {
+    type Target = [Account];
+
+    fn deref(&self) -> &[Account] {
+        &self.list
     }
 }
+
+impl Accounts {
+    /// All marks of a form, its own first, then those every form shows.
+    pub fn traits_of<'a>(
+        &'a self,
+        account: &'a Account,
+        form: &'a Form,
+    ) -> impl Iterator<Item = &'a Trait> + 'a {
+        form.traits.iter().chain(&account.shared).map(|&at| &self.pool[at as usize])
+    }
+
+    /// The places of `traits` in the pool; new ones are added.
+    fn keep(&mut self, index: &mut PoolIndex, traits: Vec<Trait>) -> Vec<u32> {
+        traits
+            .into_iter()
+            .map(|one| {
+                let one = Trait { parts: Parts::default(), rule: 0, ..one };
+                let near = index.entry((one.area, one.aspect)).or_default();
+                if let Some(&at) = near.iter().find(|&&at| self.pool[at as usize] == one) {
+                    return at;
+                }
+                let at = u32::try_from(self.pool.len()).unwrap_or(u32::MAX);
+                near.push(at);
+                self.pool.push(one);
+                at
+            })
+            .collect()
+    }
+}
+
+/// Where the marks of an area and aspect lie in the pool.
+type PoolIndex = FxHashMap<(Name, Name), Vec<u32>>;
 
 /// What a label's lines are.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -150,22 +195,24 @@ fn contains_words(label: &str, words: &str) -> bool {
 }
 
 /// Reads every account of the reader's lexicon.
-pub fn read_accounts(reader: &Reader<'_>) -> (Vec<Account>, Diagnostics) {
+pub fn read_accounts(reader: &Reader<'_>) -> (Accounts, Diagnostics) {
     let labels = Labels::of(reader.lexicon);
     let mut wrong = Diagnostics::default();
-    let accounts = reader
-        .lexicon
-        .accounts
-        .iter()
-        .map(|text| read_account(reader, &labels, text, &mut wrong))
-        .collect();
-    (accounts, wrong)
+    let mut out = Accounts::default();
+    let mut index = PoolIndex::default();
+    for text in &reader.lexicon.accounts {
+        let account = read_account(reader, &labels, text, &mut out, &mut index, &mut wrong);
+        out.list.push(account);
+    }
+    (out, wrong)
 }
 
 fn read_account(
     reader: &Reader<'_>,
     labels: &Labels<'_>,
     text: &AccountText,
+    kept: &mut Accounts,
+    index: &mut PoolIndex,
     wrong: &mut Diagnostics,
 ) -> Account {
     let lexicon = reader.lexicon;
@@ -198,7 +245,7 @@ fn read_account(
             },
             Role::Form => forms.push(Form {
                 label: line.label.clone(),
-                traits: read_line(reader, text, line, None, wrong),
+                traits: kept.keep(index, read_line(reader, text, line, None, wrong)),
                 weight: labels.weight(&line.label),
             }),
         }
@@ -230,7 +277,7 @@ fn read_account(
             .collect(),
         mass,
         measures: measures(heading("measures")),
-        shared,
+        shared: kept.keep(index, shared),
         forms,
         look_alikes,
     }

@@ -1,6 +1,6 @@
 //! Lexicon, rules and accounts, read together and checked.
 
-use crate::accounts::{Account, read_accounts};
+use crate::accounts::{Account, Accounts, read_accounts};
 use crate::diagnostic::Diagnostics;
 use crate::lexicon::names::Name;
 use crate::lexicon::{Layers, Lexicon};
@@ -16,7 +16,7 @@ pub struct Knowledge {
     /// The rules.
     pub rules: Rules,
     /// The species.
-    pub accounts: Vec<Account>,
+    pub accounts: Accounts,
 }
 
 impl Knowledge {

@@ -11,6 +11,7 @@ pub mod morphology;
 pub mod names;
 pub mod record;
 pub mod scale;
+pub mod texts;
 pub mod topography;
 pub mod vocabulary;
 

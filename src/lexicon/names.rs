@@ -1,6 +1,6 @@
 //! Every id of the lexicon, once, as a small number.
 
-use rustc_hash::FxHashMap;
+use super::texts::Texts;
 use serde::{Deserialize, Serialize};
 
 /// An interned id. `Name::NONE` stands for "not said".
@@ -26,24 +26,21 @@ impl Name {
 /// The ids in the order in which they were first met.
 #[derive(Clone, Debug, Serialize, Deserialize)]
 pub struct Names {
-    texts: Vec<Box<str>>,
-    #[serde(skip)]
-    index: FxHashMap<Box<str>, Name>,
+    texts: Texts,
 }
 
 impl Default for Names {
     fn default() -> Self {
-        Self { texts: vec!["".into()], index: FxHashMap::default() }
+        let mut texts = Texts::default();
+        texts.add("");
+        Self { texts }
     }
 }
 
 impl Names {
-    /// Works out the index, which is not stored.
+    /// Works out what is not stored.
     pub fn take_up(&mut self) {
-        self.index.reserve(self.texts.len());
-        for (at, text) in self.texts.iter().enumerate().skip(1) {
-            self.index.insert(text.clone(), Name(u16::try_from(at).unwrap_or(0)));
-        }
+        self.texts.take_up();
     }
 
     /// The name of `text`, made if it is new.
@@ -51,26 +48,18 @@ impl Names {
     /// # Panics
     /// Past 65,535 different ids, which no lexicon comes near.
     pub fn intern(&mut self, text: &str) -> Name {
-        if text.is_empty() {
-            return Name::NONE;
-        }
-        if let Some(&name) = self.index.get(text) {
-            return name;
-        }
-        let name = Name(u16::try_from(self.texts.len()).expect("fewer than 65,536 ids"));
-        self.texts.push(text.into());
-        self.index.insert(text.into(), name);
-        name
+        Name(u16::try_from(self.texts.add(text)).expect("fewer than 65,536 ids"))
     }
 
     /// The name of `text`, if some entry uses it.
     pub fn find(&self, text: &str) -> Name {
-        self.index.get(text).copied().unwrap_or(Name::NONE)
+        let found = self.texts.find(text).and_then(|n| u16::try_from(n).ok());
+        found.map_or(Name::NONE, Name)
     }
 
     /// The text of a name; empty for [`Name::NONE`].
     pub fn text(&self, name: Name) -> &str {
-        &self.texts[usize::from(name.0)]
+        self.texts.get(u32::from(name.0))
     }
 
     /// How many names there are, [`Name::NONE`] included.

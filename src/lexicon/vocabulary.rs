@@ -8,6 +8,7 @@ use super::kinds::{Inflection, KindId, KindSet, Kinds, record_of};
 use super::morphology::{bend_last, with_ed, with_ing, with_ish, with_s};
 use super::names::{Name, Names};
 use super::record::{Record, Slot};
+use super::texts::Texts;
 use crate::diagnostic::{Diagnostic, Diagnostics, Source};
 use crate::span::Span;
 use crate::words::words;
@@ -136,9 +137,7 @@ struct NodeData {
 pub struct Vocabulary {
     /// Every term.
     pub terms: Vec<Term>,
-    #[serde(skip)]
-    words: FxHashMap<Box<str>, WordId>,
-    word_texts: Vec<Box<str>>,
+    words: Texts,
     first: Vec<Node>,
     edges: FxHashMap<(Node, WordId), Node>,
     nodes: Vec<NodeData>,
@@ -177,7 +176,7 @@ impl Vocabulary {
 
     /// The number of a word, if any form or rule uses it.
     pub fn word(&self, text: &str) -> Option<WordId> {
-        self.words.get(text).copied()
+        self.words.find(text)
     }
 
     /// Whether some form starts with that word.
@@ -187,19 +186,16 @@ impl Vocabulary {
 
     /// The text of a word.
     pub fn word_text(&self, word: WordId) -> &str {
-        &self.word_texts[word as usize]
+        self.words.get(word)
     }
 
     /// The number of a word, made if it is new.
     pub fn intern(&mut self, text: &str) -> WordId {
-        if let Some(id) = self.word(text) {
-            return id;
+        let id = self.words.add(text);
+        if id as usize == self.first.len() {
+            self.first.push(0);
+            self.bases.push(id);
         }
-        let id = WordId::try_from(self.word_texts.len()).unwrap_or(WordId::MAX);
-        self.words.insert(text.into(), id);
-        self.word_texts.push(text.into());
-        self.first.push(0);
-        self.bases.push(id);
         id
     }
 
@@ -239,11 +235,11 @@ impl Vocabulary {
 
     /// Every form of one word with its text and node.
     pub fn single_words(&self) -> impl Iterator<Item = (&str, Node)> {
-        self.word_texts
+        self.words
             .iter()
             .zip(&self.first)
             .filter(|&(_, &node)| node != 0 && self.kinds(node) != 0)
-            .map(|(text, &node)| (text.as_ref(), node))
+            .map(|(text, &node)| (text, node))
     }
 
     /// The node of a form written out, 0 if it is none.
@@ -306,10 +302,7 @@ impl Vocabulary {
 
     /// Works out what is not stored: the index of words and the kinds of each node.
     pub fn take_up(&mut self) {
-        self.words.reserve(self.word_texts.len());
-        for (word, text) in self.word_texts.iter().enumerate() {
-            self.words.insert(text.clone(), WordId::try_from(word).unwrap_or(WordId::MAX));
-        }
+        self.words.take_up();
         for at in 0..self.nodes.len() {
             let data = self.nodes[at];
             let start = data.first_sense as usize;
@@ -471,10 +464,8 @@ impl Vocabulary {
 
     /// Two words written as one ("wingbar"), wherever that is no word of its own.
     fn add_joined(&mut self, taken: &mut Taken) {
-        let starts: FxHashMap<Node, usize> = self
-            .first
-            .iter()
-            .enumerate()
+        let starts: FxHashMap<Node, WordId> = (0..)
+            .zip(&self.first)
             .filter(|&(_, &node)| node != 0)
             .map(|(word, &node)| (node, word))
             .collect();
@@ -484,7 +475,7 @@ impl Vocabulary {
             if self.kinds(end) == 0 {
                 continue;
             }
-            let text = format!("{}{}", self.word_texts[first], self.word_texts[second as usize]);
+            let text = format!("{}{}", self.words.get(first), self.words.get(second));
             if text.len() >= 7 && self.word(&text).is_none() {
                 joined.push((text, end));
             }

@@ -106,7 +106,8 @@ impl Matcher<'_> {
         for &leader in leaders {
             all += leader.share;
             let account = &self.accounts()[leader.account];
-            let traits: Vec<&Trait> = account.traits_of(&account.forms[leader.form]).collect();
+            let traits: Vec<&Trait> =
+                self.accounts().traits_of(account, &account.forms[leader.form]).collect();
             if let Some(value) = shown(lexicon, &traits, area, aspect) {
                 known += leader.share;
                 let group = match groups.keys().find(|k| alike(lexicon, k, &value)) {

@@ -6,7 +6,7 @@ use super::evidence::{Aspects, Question, Subject};
 use super::likeness::Likeness;
 use super::profile::{Profile, profile};
 use super::weights::Weights;
-use crate::accounts::Account;
+use crate::accounts::Accounts;
 use crate::knowledge::Knowledge;
 use crate::lexicon::Lexicon;
 use crate::lexicon::names::Name;
@@ -89,7 +89,7 @@ impl<'a> Matcher<'a> {
                     profile: profile(
                         lexicon,
                         &areas,
-                        account.traits_of(form),
+                        knowledge.accounts.traits_of(account, form),
                         weights.marking_colour,
                     ),
                     sex_age: label_terms(lexicon, &form.label),
@@ -108,7 +108,7 @@ impl<'a> Matcher<'a> {
     }
 
     /// The accounts behind the candidates.
-    pub fn accounts(&self) -> &'a [Account] {
+    pub fn accounts(&self) -> &'a Accounts {
         &self.knowledge.accounts
     }
 
@@ -239,7 +239,8 @@ impl<'a> Matcher<'a> {
         fits.sort_by(|a, b| b.weight.total_cmp(&a.weight));
         conflicts.sort_by(|a, b| a.weight.total_cmp(&b.weight));
         let account = &self.knowledge.accounts[entry.account];
-        let unrecorded = self.unrecorded(account.traits_of(&account.forms[entry.form]), traits);
+        let shown = self.knowledge.accounts.traits_of(account, &account.forms[entry.form]);
+        let unrecorded = self.unrecorded(shown, traits);
         Candidate { account: entry.account, form: entry.form, share, fits, conflicts, unrecorded }
     }
 

@@ -149,7 +149,7 @@ impl<'a> Analyst<'a> {
                 })
                 .collect()
         };
-        let shown: Vec<&Trait> = account.traits_of(form).collect();
+        let shown: Vec<&Trait> = self.knowledge.accounts.traits_of(account, form).collect();
         let mut unrecorded: Vec<String> =
             one.unrecorded.iter().map(|&i| self.in_words(shown[i])).collect();
         unrecorded.dedup();
