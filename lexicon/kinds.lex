@@ -84,6 +84,7 @@ kind build
   means   the build of the whole bird
 
 kind posture
+  mend    yes
   slot    value
   aspect  posture
   area    bird
@@ -104,6 +105,7 @@ kind motion
   means   what it does with a part
 
 kind flight
+  mend    yes
   slot    value
   aspect  flight
   area    bird
@@ -316,3 +318,12 @@ kind compared
 kind washed
   slot    extent
   means   with a thin layer of colour: washed, tinged
+
+kind where
+  slot    area
+  aside   part named, nothing said of it
+  means   a side of the bird, as an adverb: above, below
+
+kind runs
+  aside   joining word
+  means   verbs that say how far a colour goes: runs, extends

@@ -103,10 +103,10 @@ area facial-disc
 
 area lores
   also    lore, loral area, loral region, area between eye and bill, area between the eye and the bill, loral
-  also    in front of the eye, in front of its eye, between the eye and the bill, between eye and bill
+  also    between the eye and the bill, between eye and bill
   also    between bill and eye, between the bill and the eye, between the eyes and the bill, area before the eye
-  also    in front of the eyes, between the eye and the beak, between beak and eye, between the beak and the eye
-  also    between the eyes and beak, between eye and beak, before the eye, loral patch, loral spot, loral stripe
+  also    between the eye and the beak, between beak and eye, between the beak and the eye
+  also    between the eyes and beak, between eye and beak, loral patch, loral spot, loral stripe
   also    supraloral, supraloral area, supraloral spot
   at      iris before
   within  face
@@ -142,11 +142,9 @@ area eye-ring
   also    eyering, ring around the eye, ring round the eye, ring around its eye, ring around eye, ring about the eye
   also    circle around the eye, ring around the eyes, ring around its eyes, rings around the eyes, rings around its eyes
   also    spectacle, goggle, eye circle, eye surround, eye rim, ringed eye, circle around its eye, circles around its eyes
-  also    eye wring, orbital feather ring, area around the eye, area around the eyes, around the eye, around the eyes
-  also    around its eye, around its eyes, around his eyes, surrounding the eye, surrounding the eyes, about the eyes
-  also    surrounding its eyes, surrounding its eye, encircling the eye, encircling the eyes, encircling its eyes
-  also    eye area, eye region, around eye, around eyes, around it's eyes, around it's eye, circles around the eyes
-  also    circle around the eyes, rings around the eye, rings around it's eyes, round the eye, round the eyes, eyeing
+  also    eye wring, orbital feather ring, area around the eye, area around the eyes
+  also    eye area, eye region, circles around the eyes
+  also    circle around the eyes, rings around the eye, rings around it's eyes, eyeing
   at      iris around
   within  face
   optional yes
@@ -162,17 +160,17 @@ area eye-crescent
   means   part of a ring, above or below the eye
 
 area ear-coverts
-  also    ear covert, auricular, auriculars, ear patch, ear feather, ear area, ear, ear spot, behind the eye
-  also    auricular patch, ear mark, behind the eyes, behind its eye, behind eye
+  also    ear covert, auricular, auriculars, ear patch, ear feather, ear area, ear, ear spot
+  also    auricular patch, ear mark
   at      iris behind
   within  face
   share   0.9
   means   the feathers over the ear, behind and below the eye
 
 area cheek
-  also    cheek patch, cheekpatch, cheek area, cheek feather, check patch, cheek spot, below the eye, under the eye
-  also    beneath the eye, under its eye, below its eye, beneath its eye, under the eyes, below the eyes, cheek stripe
-  also    cheek mark, cheek marking, subocular area, under eye, below eye
+  also    cheek patch, cheekpatch, cheek area, cheek feather, check patch, cheek spot
+  also    cheek stripe
+  also    cheek mark, cheek marking, subocular area
   at      iris below
   within  face
   share   0.9
@@ -213,8 +211,7 @@ area lateral-throat
   means   the side of the throat below the malar
 
 area chin
-  also    chin area, chin patch, chin spot, below the bill, under the bill, beneath the bill, beneath the beak
-  also    under the beak, below the beak, under its beak, under its bill, below its bill, below its beak
+  also    chin area, chin patch, chin spot
   at      bill below
   within  face
   share   0.3
@@ -297,10 +294,10 @@ area collar
   means   a band round the neck, whole or in part
 
 area upperparts
-  also    upper parts, upperpart, upper part, above, topside, top side, upperside, upper side, dorsal side, dorsal area
-  also    dorsal surface, upper body, upper half, top half, upper surface, on top, top of the body, top of its body
-  also    upper area, dorsal region, dorsal feathers, top of body, dorsal plumage, up top, top feather
-  also    topsides, its top, the top, dorsally, upper portion, top portion, top part
+  also    upper parts, upperpart, upper part, topside, top side, upperside, upper side, dorsal side, dorsal area
+  also    dorsal surface, upper body, upper half, top half, upper surface, top of the body, top of its body
+  also    upper area, dorsal region, dorsal feathers, top of body, dorsal plumage, top feather
+  also    topsides, its top, the top, upper portion, top portion, top part
   at      bird upper
   at      bird top
   within  bird
@@ -355,14 +352,13 @@ area uppertail-coverts
   means   the feathers over the base of the tail
 
 area underparts
-  also    under parts, underpart, under part, below, underneath, underside, under side, undersides, ventral side
+  also    under parts, underpart, under part, underside, under side, undersides, ventral side
   also    ventral area, ventral surface, lower body, lower half, bottom half, lower parts, lower part, underbody
-  also    under body, beneath, undercarriage, lower surface, down below, underfeathers, under feather, underbird
-  also    ventral region, ventrally, bottom of the body, bottom, bottom half, under surface, bottom side, underplumage, lower portion
+  also    under body, undercarriage, lower surface, underfeathers, under feather, underbird
+  also    ventral region, bottom of the body, bottom, bottom half, under surface, bottom side, underplumage, lower portion
   at      bird lower
   at      bird under
   at      bird bottom
-  unless-before :number
   within  bird
   share   3
   means   everything seen from below, wings and tail left out
@@ -441,8 +437,7 @@ area vent
   means   between belly and undertail-coverts
 
 area undertail-coverts
-  also    undertail covert, under tail covert, undertail, under tail, undertail area, under its tail
-  also    under the tail, underneath the tail, below the tail, beneath the tail
+  also    undertail covert, under tail covert, undertail, under tail, undertail area
   at      tail under
   at      tail below
   at      tail rear
@@ -579,9 +574,9 @@ area trailing-edge
 
 area underwing
   field   no
-  also    under wing, underside of the wing, underside of wing, wing lining, underwing covert, under the wing, under its wing
-  also    underside of its wings, underside of the wings, undersides of the wings, beneath the wings, under the wings
-  also    under its wings, bottom of the wings, underwings, under wings, underneath the wings, underneath its wings
+  also    under wing, underside of the wing, underside of wing, wing lining, underwing covert
+  also    underside of its wings, underside of the wings, undersides of the wings
+  also    bottom of the wings, underwings, under wings
   at      wing under
   at      wing lower
   at      wing below
@@ -605,7 +600,7 @@ area tail
   means   the tail
 
 area outer-tail
-  also    outer tail feather, outer rectrices, tail edge, tail side, edge of the tail, edges of the tail, sides of the tail
+  also    outer feather, outer tail feather, outer rectrices, tail edge, tail side, edge of the tail, edges of the tail, sides of the tail
   also    side of the tail, outer retrices, outer tail, outermost tail feather, edges of its tail, tail edging
   also    outer feathers of the tail, outer rectrix, sides of its tail
   at      tail outer
@@ -689,9 +684,8 @@ area lower-mandible
   means   the lower half of the bill
 
 area bill-base
-  also    base of the bill, base of the beak, base of its bill, base of its beak, around the bill, around the beak
-  also    around its beak, around its bill, beak base, bill root, bridge of the bill, surrounding the beak, around bill
-  also    surrounding the bill, at the base of the bill, around beak
+  also    base of the bill, base of the beak, base of its bill, base of its beak
+  also    beak base, bill root, bridge of the bill
   at      bill base
   at      bill around
   within  bill

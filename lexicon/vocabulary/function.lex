@@ -87,11 +87,11 @@ like like
   means   comparison by likeness
 
 negator no
-  also    not a single, not one, not, without, lacked, lacks, lacking, lack of, minus, devoid of, free of, without any, no sign of, no trace of
+  also    not a single, not one, not, without, lacked, lacks, lacking, lack of, minus, w/ o, devoid of, free of, without any, no sign of, no trace of
   also    no hint of, no obvious, nor any, never, isn't, aren't, wasn't, weren't, hasn't, haven't, hadn't, doesn't have
   also    did not have, didn't have, does not have, do not have, don't have, no visible, no real, no evidence of, absence of
   also    nothing, none of the, neither, not any, not a, isnt, wasnt, didnt have, doesnt have, didn't show, without a
-  also    no discernible, w/o, not at all, ain't, never had
+  also    no discernible, not at all, ain't, never had
   also    did not show, does not show, not seen to have, there was no, there were no, there is no, zero, nowhere
   means   not there
 
@@ -204,14 +204,14 @@ unseen hidden-from-view
   means   could not be seen, said afterwards
 
 with with
-  also    w, wth, wih, wit, iwth, wiht, witha, with a, complete with, wtih, withe, featuring a, mixed with, accented with
+  also    w, wth, wih, wit, iwth, wiht, witha, with a, complete with, wtih, withe, w/, crossed by, marked by, covered by, featuring a, mixed with, accented with
   also    accented by, marked with, tinged with, edged by, accentuated by, highlighted by, highlighted with, followed by
   also    contrasted with, contrasted by, with some, combined with, paired with, topped with, interspersed with
   also    covered with, covered in, intermixed with, mixed in with, dotted with, contrasting with, ending in, decorated with
   means   with
 
 degree very
-  also    strongly, either, both, quite, really, rather, fairly, pretty, extremely, so, too, super, just, also, even, only, particularly, especially
+  also    anywhere, strongly, either, both, quite, really, rather, fairly, pretty, extremely, so, too, super, just, also, even, only, particularly, especially
   also    relatively, comparatively, proportionally, proportionately, incredibly, exceptionally, remarkably, unusually
   also    mighty, ever so, much, more, most, less, definitely, certainly, clearly, obviously, really quite, actually
   also    that's very, surprisingly, noticeably quite, absolutely, perfectly, overly, moderately, decidedly, equally
@@ -458,3 +458,21 @@ washed wash-word
   extent  wash
   also    washed, tinged, suffused, flushed, infused, dusted, smudged
   means   with a thin layer of colour
+
+where above
+  hidden  yes
+  area    upperparts
+  also    above, on top, up top, dorsally, on the top, from above, on its top, on top of its body
+  means   on the upper side of the bird
+
+where below
+  hidden  yes
+  area    underparts
+  also    below, underneath, beneath, down below, ventrally, from below, on the bottom, at the bottom, on its bottom
+  also    on bottom, on the underside, on its underside, on the under side
+  means   on the under side of the bird
+
+runs runs
+  also    ran, run, running, extends, extending, extended, extend, goes, going, reaches, reaching, reached, continues
+  also    continuing, leading, leads, stretching, stretches, coming, sat, sits, trailing, that runs, that extends, spreading
+  means   goes on over a part

@@ -744,7 +744,7 @@ habitat river
   means   a large running water
 
 habitat riverbank
-  also    bank of the river, bank of a river, riverside, stream bank, streamside, waterside trees
+  also    bank, banks, bank of the river, bank of a river, riverside, stream bank, streamside, waterside trees
   also    vertical bank
   means   the edge of running water
 

@@ -15,6 +15,6 @@ ordinary amounts
   means   words of amount and order
 
 ordinary talk
-  also    idk, tbh, omg, lol, btw, imo, fyi, hinge, shift, visit, for, by, if, so, as, than, because, when, where, what
+  also    night shift, day shift, posture, gait, together, sounded, sounds, sight, steps, idk, tbh, omg, lol, btw, imo, fyi, hinge, shift, visit, for, by, if, so, as, than, because, when, where, what
   also    until, unless, since, whether, how, why, there, here, then, now, else, every, each, such, per, via, ok, okay
   means   words of talk and joining

@@ -4,7 +4,7 @@
 //! - it is at least four letters long and in no list of the lexicon, the ordinary words included;
 //! - one form of a kind that may be mended is nearer than any other (restricted edits: a letter
 //!   more, less, wrong, or two swapped), within a distance that grows with its length;
-//! - one of the two words on either side is itself a word of such a kind.
+//! - one of the three words on either side is itself a word of such a kind.
 //!
 //! So "brest" next to "white" becomes breast, and alone it stays what it is.
 
@@ -14,7 +14,7 @@ use crate::lexicon::kinds::KindSet;
 use crate::lexicon::vocabulary::{Node, WordId, normalise_into};
 
 /// How many words on either side may lend support.
-const NEAR: usize = 2;
+const NEAR: usize = 3;
 
 /// The mended words among `tokens`: the token's place and the word it is read as.
 pub fn mend(
@@ -40,10 +40,12 @@ pub fn mend(
     out
 }
 
+/// Whether one of the nearest words on either side, signs not counted, is of such a kind.
 fn supported(tokens: &[Token], i: usize, able: KindSet) -> bool {
-    let from = i.saturating_sub(NEAR);
-    let to = (i + NEAR).min(tokens.len().saturating_sub(1));
-    (from..=to).any(|j| j != i && tokens[j].kinds & able != 0)
+    let word = |t: &&Token| t.node != 0 || t.first != NO_WORD || t.is_word;
+    let near = |t: &Token| t.kinds & able != 0;
+    let before = tokens[..i].iter().rev().filter(word).take(NEAR).any(near);
+    before || tokens[i + 1..].iter().filter(word).take(NEAR).any(near)
 }
 
 /// How many edits a word of that length may be away.

@@ -35,6 +35,8 @@ pub struct Token {
     pub number: Option<f32>,
     /// Whether its spelling was mended.
     pub mended: bool,
+    /// Whether it is made of letters or digits.
+    pub is_word: bool,
 }
 
 impl Token {
@@ -199,6 +201,7 @@ fn longest(
         last: ids[at],
         number: None,
         mended: false,
+        is_word: matches!(word.class, Class::Letters | Class::Digits),
     };
     if word.class == Class::Digits {
         token.kinds = basics.number;

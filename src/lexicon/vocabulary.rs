@@ -341,8 +341,13 @@ impl Vocabulary {
         let mut scratch = String::new();
         normalise_into(first, &mut scratch);
         let base = self.intern(&scratch);
-        for bend in [with_s, with_ing, with_ed] {
-            let bent = self.intern(&bend(&scratch));
+        let mut bents: Vec<String> = [with_s, with_ing, with_ed].map(|bend| bend(&scratch)).into();
+        // British spelling doubles a final l: travelling, spiralled.
+        if scratch.ends_with('l') {
+            bents.extend(["ling", "led"].map(|end| format!("{scratch}{end}")));
+        }
+        for bent in bents {
+            let bent = self.intern(&bent);
             if self.bases[bent as usize] == bent {
                 self.bases[bent as usize] = base;
             }
