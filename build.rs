@@ -2,7 +2,7 @@
 //!
 //! The modules that do the reading are the library's own, taken in by their paths.
 
-#![allow(dead_code, reason = "only the reading half of these modules is used here")]
+#![allow(dead_code, unused_imports, reason = "only the reading half of these modules is used here")]
 
 use std::error::Error;
 use std::path::{Path, PathBuf};

@@ -327,3 +327,9 @@ kind where
 kind runs
   aside   joining word
   means   verbs that say how far a colour goes: runs, extends
+
+kind afterthought
+  certainty hedged
+  force   scope
+  aside   doubting word
+  means   a doubt said behind a mark: "?", not sure

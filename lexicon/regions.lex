@@ -2,6 +2,7 @@
 
 region north-america
   title   North America
+  default yes
   also    na, america, usa, us, canada
   means   North America north of Mexico
 

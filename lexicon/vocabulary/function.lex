@@ -76,7 +76,13 @@ hedge ish
   reach   back
   means   rather so
 
-hedge query
+afterthought question-mark
+  hidden  yes
+  also    ?, ??, ???
+  reach   back
+  means   a question mark behind a mark
+
+afterthought not-sure
   hidden  yes
   also    not sure, not certain, unsure, i'm not sure, im not sure, not positive, couldn't be sure, can't be sure
   reach   back

@@ -16,6 +16,8 @@ tone cold
   means   leaning to grey or blue
 
 tone dark
+  shift   -12
+  below   42
   also    darker, darkest, deep, deeper, deepest, darkish, dark coloured, dark colored, darker coloured
   also    darker colored, dark toned, deep coloured, deep colored, deeply coloured, deeply colored
   means   with little light in it
@@ -61,6 +63,8 @@ tone medium-toned
   means   neither pale nor dark
 
 tone pale
+  shift   12
+  above   62
   also    paler, palest, pallid, palish, light, lighter, lightest, lightish, light coloured, light colored
   also    lighter coloured, lighter colored, pale coloured, pale colored, lightly coloured, lightly colored
   also    light toned, pale toned, fair coloured, fair colored, whitened

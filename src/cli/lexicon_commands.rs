@@ -20,7 +20,7 @@ pub fn check(args: &Args, check: &CheckArgs) -> Result<ExitCode, Failure> {
     if check.kinds {
         return print(&kinds(&knowledge.lexicon, &knowledge.rules));
     }
-    wrong.0.extend(proof::check(&knowledge.reader("north-america")).0);
+    wrong.0.extend(proof::check(&knowledge.reader(knowledge.lexicon.default_region())).0);
     let counts = format!(
         "{} terms, {} rules and phrases, {} accounts with {} forms: {}\n",
         knowledge.lexicon.vocabulary.terms.len(),

@@ -11,8 +11,6 @@ use rectrix::output::{Analyst, NoteReading, Options, csv, explain::explain as de
 use std::io::{self, BufRead, Write};
 use std::process::ExitCode;
 
-/// The region taken when none is named.
-const DEFAULT_REGION: &str = "north-america";
 /// Columns to lay out for where there is no terminal to ask.
 const DEFAULT_WIDTH: usize = 80;
 
@@ -186,9 +184,11 @@ fn note(args: &NoteArgs) -> Result<String, Failure> {
 
 /// The id of the region named, or the usual one.
 fn region(knowledge: &Knowledge, named: Option<&str>) -> Result<String, Failure> {
-    let Some(named) = named else { return Ok(DEFAULT_REGION.to_owned()) };
-    let wanted = named.to_lowercase().replace([' ', '_'], "-");
     let lexicon = &knowledge.lexicon;
+    let Some(named) = named else {
+        return Ok(lexicon.default_region().to_owned());
+    };
+    let wanted = named.to_lowercase().replace([' ', '_'], "-");
     let found = lexicon
         .others("region")
         .find(|r| r.id == wanted || r.items("also").any(|a| a == wanted));

@@ -5,7 +5,7 @@ pub mod scope;
 pub mod spelling;
 pub mod tokens;
 
-pub use engine::{Match, Step};
+pub use engine::Match;
 pub use tokens::{Basics, Token};
 
 use crate::lexicon::Lexicon;

@@ -16,6 +16,9 @@ use crate::lexicon::vocabulary::Reach;
 /// How many words may stand between such a word and what it is said of.
 const MOST_BETWEEN: usize = 4;
 
+/// The same for words that reach back.
+const MOST_BETWEEN_BACK: usize = 1;
+
 /// The kinds that matter here.
 #[derive(Clone, Debug)]
 pub struct Forces {
@@ -104,7 +107,7 @@ fn previous_match(
     let index = matches.iter().rposition(|m| m.end <= to)?;
     let between = tokens.get(matches[index].end..to)?;
     let ends = forces.closes | forces.scope;
-    let near = between.len() <= MOST_BETWEEN && between.iter().all(|t| t.kinds & ends == 0);
+    let near = between.len() <= MOST_BETWEEN_BACK && between.iter().all(|t| t.kinds & ends == 0);
     near.then_some(index)
 }
 

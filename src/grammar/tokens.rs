@@ -159,7 +159,10 @@ fn look_up(text: &str, words: &[Word], lexicon: &Lexicon, ids: &mut Vec<WordId>)
     let vocabulary = &lexicon.vocabulary;
     let mut scratch = String::new();
     for word in words {
-        if matches!(word.class, Class::Letters | Class::Digits | Class::Symbol) {
+        if matches!(
+            word.class,
+            Class::Letters | Class::Digits | Class::Symbol | Class::Question
+        ) {
             normalise_into(word.span.of(text), &mut scratch);
             let known = vocabulary.word(&scratch).or_else(|| {
                 scratch.strip_suffix("'s").and_then(|stem| vocabulary.word(stem))
@@ -209,7 +212,8 @@ fn longest(
     }
     if let Some(form) = best {
         token.span = word.span.join(words[form.end - 1].span);
-        token.kinds |= form.kinds;
+        // A sign that is also a term ("?" as a doubt) stays the sign it is.
+        token.kinds |= form.kinds | basics.sign(word.class);
         token.node = form.node;
         token.last = ids[form.end - 1];
         return (token, form.end);

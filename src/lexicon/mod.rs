@@ -116,6 +116,11 @@ impl Lexicon {
         self.kinds.find(name).map_or(0, kinds::KindId::bit)
     }
 
+    /// The id of the region that is taken where none is named.
+    pub fn default_region(&self) -> &str {
+        self.others("region").find(|r| r.get("default") == Some("yes")).map_or("", |r| &r.id)
+    }
+
     /// Entries of a kind that the lexicon itself does not read.
     pub fn others<'a>(&'a self, kind: &'a str) -> impl Iterator<Item = &'a Entry> + 'a {
         self.others.iter().filter(move |e| e.kind == kind)

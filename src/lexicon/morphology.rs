@@ -45,8 +45,8 @@ pub fn with_s(word: &str) -> String {
 
 /// The participle in -ing.
 pub fn with_ing(word: &str) -> String {
-    if word.ends_with("ie") {
-        format!("{}ying", &word[..word.len() - 2])
+    if let Some(stem) = word.strip_suffix("ie") {
+        format!("{stem}ying")
     } else if word.ends_with('e') && !word.ends_with("ee") && !word.ends_with("oe") {
         format!("{}ing", &word[..word.len() - 1])
     } else if doubles(word) {
@@ -71,8 +71,8 @@ pub fn with_ed(word: &str) -> String {
 
 /// The weakened adjective in -ish.
 pub fn with_ish(word: &str) -> String {
-    if word.ends_with('e') {
-        format!("{}ish", &word[..word.len() - 1])
+    if let Some(stem) = word.strip_suffix('e') {
+        format!("{stem}ish")
     } else if doubles(word) {
         format!("{word}{}ish", &word[word.len() - 1..])
     } else {

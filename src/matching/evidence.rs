@@ -21,8 +21,6 @@ pub struct Aspects {
     viewing: Name,
     sex_age: Name,
     bird: Name,
-    pale: Name,
-    dark: Name,
 }
 
 impl Aspects {
@@ -37,8 +35,6 @@ impl Aspects {
             viewing: find("viewing"),
             sex_age: find("sex-age"),
             bird: find("bird"),
-            pale: find("pale"),
-            dark: find("dark"),
         }
     }
 
@@ -96,24 +92,13 @@ impl<'a> Question<'a> {
         let kernel = FxHashMap::default();
         let mut out =
             Self { lexicon, areas, likeness, weights, aspects, one, area, kernel, place: None };
-        out.place = out.shifted(one.value.term(), one.tone);
+        out.place = lexicon.colours.toned(one.value.term(), one.tone);
         out.aspects.compares(one).then_some(out)
     }
 
     /// The trait.
     pub const fn one(&self) -> &'a Trait {
         self.one
-    }
-
-    /// The place of a colour, moved by its tone.
-    fn shifted(&self, colour: Name, tone: Name) -> Option<Place> {
-        let mut place = self.lexicon.colours.place(colour)?;
-        if tone == self.aspects.pale {
-            place.l = (place.l + 12.0).min(100.0);
-        } else if tone == self.aspects.dark {
-            place.l = (place.l - 12.0).max(0.0);
-        }
-        Some(place)
     }
 
     /// How likely the trait is, said of such a bird: between 0 and 1.
@@ -185,15 +170,15 @@ impl<'a> Question<'a> {
         if let Some(&known) = self.kernel.get(&key) {
             return known;
         }
+        let colours = &self.lexicon.colours;
         let value = self.one.value.term();
-        let other = self.shifted(shown.colour, shown.tone);
+        let other = colours.toned(shown.colour, shown.tone);
         let alike = match (self.place, other) {
             (Some(a), Some(b)) => {
                 let far = a.difference(b) / self.weights.colour_spread;
                 (-0.5 * far * far).exp()
             }
-            (None, Some(b)) if value == self.aspects.dark => 1.0 / (1.0 + ((b.l - 42.0) / 7.0).exp()),
-            (None, Some(b)) if value == self.aspects.pale => 1.0 / (1.0 + ((62.0 - b.l) / 7.0).exp()),
+            (None, Some(b)) => colours.tone(value).fits(b).unwrap_or(0.3),
             _ if value == shown.colour => 1.0,
             _ => 0.3,
         };

@@ -56,6 +56,7 @@ impl<'a> Analyst<'a> {
         NoteReading {
             note: Note { id: id.to_owned(), text: text.to_owned() },
             region: self.region.clone(),
+            region_title: self.region_title(),
             yardsticks: self.yardsticks(text, &reading),
             birds: vec![self.bird(text, &reading)],
             unplaced: reading.unplaced().map(|span| self.unplaced(text, span)).collect(),
@@ -180,6 +181,11 @@ impl<'a> Analyst<'a> {
                 .collect(),
             gain_bits: rounded(one.gain),
         }
+    }
+
+    fn region_title(&self) -> String {
+        let found = self.knowledge.lexicon.others("region").find(|r| r.id == self.region);
+        found.and_then(|r| r.get("title")).unwrap_or(&self.region).to_owned()
     }
 
     fn text(&self, name: Name) -> &str {

@@ -15,6 +15,8 @@ pub struct NoteReading {
     pub note: Note,
     /// The region whose yardsticks were taken, by id.
     pub region: String,
+    /// The same, for people.
+    pub region_title: String,
     /// What was taken for each bird that sizes are told by.
     pub yardsticks: Vec<Yardstick>,
     /// The birds of the note.

@@ -166,11 +166,12 @@ fn left_out(out: &mut String, gaps: &[GapOut], width: usize) {
     }
     heading(out, "Left out", "");
     for gap in missing {
-        let state = if gap.state == State::Unseen { " (not seen)" } else { "" };
-        let head = format!("{INDENT}{:<13} ", format!("{}{state}", gap.title));
+        let head = format!("{INDENT}{:<13} ", gap.title);
         let columns = head.len().max(16);
         let _ = write!(out, "{LOST}{head}{LOST:#}");
-        let text = textwrap::fill(&gap.why, width.saturating_sub(columns).max(20));
+        let state = if gap.state == State::Unseen { "not seen; " } else { "" };
+        let text = format!("{state}{}", gap.why);
+        let text = textwrap::fill(&text, width.saturating_sub(columns).max(20));
         let _ = writeln!(out, "{}", text.replace('\n', &format!("\n{}", " ".repeat(columns))));
     }
 }
@@ -211,7 +212,8 @@ fn candidate(out: &mut String, place: usize, one: &CandidateOut, width: usize) {
 }
 
 fn percent(share: f32) -> String {
-    if share < 0.01 { "under 1%".to_owned() } else { format!("{:.0}%", share * 100.0) }
+    let digits = usize::from(share < 0.0095);
+    format!("{:.digits$}%", share * 100.0)
 }
 
 fn questions(out: &mut String, questions: &[LookNextOut], width: usize) {
@@ -248,11 +250,14 @@ fn remarks(out: &mut String, reading: &NoteReading, layout: Layout) {
         lines.push(format!("\"{}\" was read as \"{}\".", one.written, one.read_as));
     }
     for one in &reading.yardsticks {
-        let region = reading.region.replace('-', " ");
         let mut line =
             format!("\"{}\" was taken as {} ({} g).", one.written, one.taken, one.mass_g);
         if !layout.region_named {
-            let _ = write!(line, " Region: {region}; choose another with --region.");
+            let _ = write!(
+                line,
+                " Region: {}; choose another with --region.",
+                reading.region_title
+            );
         }
         lines.push(line);
     }

@@ -17,5 +17,4 @@ pub mod compile;
 pub mod examples;
 pub mod syntax;
 
-pub use compile::{Alternative, Pattern, Rule, Rules, Yield};
-pub use examples::{Expectation, Expected};
+pub use compile::{Alternative, Pattern, Rules, Yield};
