@@ -25,23 +25,40 @@ fn main() -> Result<(), Box<dyn Error>> {
     let mut names: BTreeMap<String, Vec<String>> = BTreeMap::new();
     for line in read_to_string(kinds)?.lines().skip(1) {
         let mut fields = line.split('\t');
-        let (Some(kind), Some(english)) = (fields.next(), fields.next()) else { continue };
-        names.insert(kind.to_owned(), english.split('|').map(str::to_owned).collect());
+        let (Some(kind), Some(english)) = (fields.next(), fields.next()) else {
+            continue;
+        };
+        names.insert(
+            kind.to_owned(),
+            english.split('|').map(str::to_owned).collect(),
+        );
     }
     let list = match rest.first().filter(|f| f.as_str() != "-") {
         Some(file) => read_to_string(file)?,
         None => default_list(&knowledge, &names),
     };
-    let (list, wrong) = checklist(&knowledge.lexicon, &knowledge.accounts, &Source::new("list", list), None);
+    let (list, wrong) = checklist(
+        &knowledge.lexicon,
+        &knowledge.accounts,
+        &Source::new("list", list),
+        None,
+    );
     eprint!("{wrong}");
-    let most: usize = rest.get(1).and_then(|m| m.parse().ok()).unwrap_or(usize::MAX);
+    let most: usize = rest
+        .get(1)
+        .and_then(|m| m.parse().ok())
+        .unwrap_or(usize::MAX);
     let mut birds: BTreeMap<(String, String), Vec<String>> = BTreeMap::new();
     for line in read_to_string(notes)?.lines() {
         let mut fields = line.splitn(3, '\t');
-        let (Some(kind), Some(bird), Some(text)) = (fields.next(), fields.next(), fields.next()) else {
+        let (Some(kind), Some(bird), Some(text)) = (fields.next(), fields.next(), fields.next())
+        else {
             continue;
         };
-        birds.entry((kind.to_owned(), bird.to_owned())).or_default().push(text.to_owned());
+        birds
+            .entry((kind.to_owned(), bird.to_owned()))
+            .or_default()
+            .push(text.to_owned());
     }
     let mut per_kind: BTreeMap<String, usize> = BTreeMap::new();
     birds.retain(|(kind, _), _| {
@@ -49,7 +66,11 @@ fn main() -> Result<(), Box<dyn Error>> {
         *n += 1;
         *n <= most
     });
-    println!("{} birds, {} species to choose among", birds.len(), list.len());
+    println!(
+        "{} birds, {} species to choose among",
+        birds.len(),
+        list.len()
+    );
     for size in [1, 3, 10] {
         run(&knowledge, &matcher, &reader, &names, &list, &birds, size);
     }
@@ -58,11 +79,18 @@ fn main() -> Result<(), Box<dyn Error>> {
 
 fn default_list(knowledge: &Knowledge, names: &BTreeMap<String, Vec<String>>) -> String {
     let wanted: Vec<&String> = names.values().flatten().collect();
-    let others = knowledge.accounts.iter().map(|a| &a.english).filter(|e| !wanted.contains(e));
+    let others = knowledge
+        .accounts
+        .iter()
+        .map(|a| &a.english)
+        .filter(|e| !wanted.contains(e));
     let others: Vec<&String> = others.collect();
     let step = (others.len() / 100).max(1);
     let mut out = String::new();
-    for name in wanted.into_iter().chain(others.into_iter().step_by(step).take(100)) {
+    for name in wanted
+        .into_iter()
+        .chain(others.into_iter().step_by(step).take(100))
+    {
         out.push_str(name);
         out.push('\n');
     }
@@ -117,12 +145,23 @@ fn run(
         }
     }
     let percent = |n: usize| 100.0 * n as f64 / count.max(1) as f64;
-    println!("\n{size} sentence(s), {count} notes: first {:.1}%, first five {:.1}%, first ten {:.1}%", percent(found[0]), percent(found[1]), percent(found[2]));
+    println!(
+        "\n{size} sentence(s), {count} notes: first {:.1}%, first five {:.1}%, first ten {:.1}%",
+        percent(found[0]),
+        percent(found[1]),
+        percent(found[2])
+    );
     let mut error = 0.0;
     for (i, (n, shares, right)) in bins.iter().enumerate().filter(|(_, b)| b.0 > 0) {
         let (said, was) = (shares / *n as f64, *right as f64 / *n as f64);
         error += (said - was).abs() * *n as f64 / count as f64;
-        println!("  share {}0-{}0%: {n} notes, said {:.0}%, right {:.0}%", i, i + 1, 100.0 * said, 100.0 * was);
+        println!(
+            "  share {}0-{}0%: {n} notes, said {:.0}%, right {:.0}%",
+            i,
+            i + 1,
+            100.0 * said,
+            100.0 * was
+        );
     }
     println!("  expected calibration error {error:.3}");
     let mut worst: Vec<_> = confused.into_iter().collect();
@@ -132,6 +171,10 @@ fn run(
     }
     let mut weak: Vec<_> = by_kind.into_iter().collect();
     weak.sort_by_key(|(_, (right, all))| right * 1000 / all.max(&1));
-    let weak: Vec<String> = weak.iter().take(15).map(|(k, (r, a))| format!("{k} {r}/{a}")).collect();
+    let weak: Vec<String> = weak
+        .iter()
+        .take(15)
+        .map(|(k, (r, a))| format!("{k} {r}/{a}"))
+        .collect();
     println!("  weakest in the first five: {}", weak.join(", "));
 }

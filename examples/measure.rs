@@ -13,11 +13,17 @@ fn main() -> Result<(), Box<dyn Error>> {
     let mut files: Vec<PathBuf> = std::env::args_os().skip(1).map(PathBuf::from).collect();
     if files.is_empty() {
         let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/corpus-synthetic/notes");
-        files = std::fs::read_dir(folder)?.map(|e| e.map(|e| e.path())).collect::<Result<_, _>>()?;
+        files = std::fs::read_dir(folder)?
+            .map(|e| e.map(|e| e.path()))
+            .collect::<Result<_, _>>()?;
         files.sort();
     }
     let (lexicon, rules) = Knowledge::read_language(&rectrix::built_in::layers())?;
-    let knowledge = Knowledge { lexicon, rules, accounts: rectrix::accounts::Accounts::default() };
+    let knowledge = Knowledge {
+        lexicon,
+        rules,
+        accounts: rectrix::accounts::Accounts::default(),
+    };
     let mut score = Score::default();
     let mut count = 0;
     for file in &files {
@@ -30,15 +36,26 @@ fn main() -> Result<(), Box<dyn Error>> {
     for line in &score.misses {
         println!("{line}");
     }
-    println!("\n{:<12} {:>6} {:>6} {:>6}  {:>5} {:>5} {:>5}", "aspect", "right", "extra", "missed", "P", "R", "F1");
+    println!(
+        "\n{:<12} {:>6} {:>6} {:>6}  {:>5} {:>5} {:>5}",
+        "aspect", "right", "extra", "missed", "P", "R", "F1"
+    );
     let total = score.total();
     let all = std::iter::once(("all".to_owned(), total));
     for (aspect, c) in score.by_aspect.clone().into_iter().chain(all) {
         println!(
             "{aspect:<12} {:>6} {:>6} {:>6}  {:.3} {:.3} {:.3}",
-            c.right, c.extra, c.missed, c.precision(), c.recall(), c.f1()
+            c.right,
+            c.extra,
+            c.missed,
+            c.precision(),
+            c.recall(),
+            c.f1()
         );
     }
-    println!("{count} notes, {} read otherwise than expected", score.misses.len());
+    println!(
+        "{count} notes, {} read otherwise than expected",
+        score.misses.len()
+    );
     Ok(())
 }

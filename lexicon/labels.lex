@@ -56,11 +56,13 @@ label habits
   means what it does
 
 label flight
-  role shared
+  role part
+  subject flight
   means how it flies
 
 label voice
-  role shared
+  role part
+  subject voice
   means its sounds
 
 label habitat

@@ -228,27 +228,27 @@ likeness shortness
   degree  0.8
   means   short by any measure
 
-question colour
+enquiry colour
   text    What colour {be} the {area}
   either  {Be} the {area} {a} or {b}
   means   asks for a colour
 
-question pattern
+enquiry pattern
   text    How {be} the {area} marked
   either  {Be} the {area} {a} or {b}
   means   asks for a pattern
 
-question shape
+enquiry shape
   text    What shape {be} the {area}
   either  {Be} the {area} {a} or {b}
   means   asks for a shape
 
-question length
+enquiry length
   text    How long {be} the {area} for the bird
   either  {Be} the {area} {a} or {b}
   means   asks for a length
 
-question mark
+enquiry mark
   text    Does it show the {area}
   either  Does it show the {area}
   means   asks for a marking

@@ -10,3 +10,7 @@ region europe
   title   Europe
   also    eu, uk, britain, ireland
   means   Britain, Ireland and north-west Europe
+
+region beyond
+  title   elsewhere
+  means   species of other parts of the world

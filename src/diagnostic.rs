@@ -45,7 +45,10 @@ impl fmt::Debug for Source {
 impl Source {
     /// A source of that name and text.
     pub fn new(name: impl Into<Arc<str>>, text: impl Into<Arc<str>>) -> Self {
-        Self { name: name.into(), text: text.into() }
+        Self {
+            name: name.into(),
+            text: text.into(),
+        }
     }
 
     /// Line and column (characters, both from 1) of a byte offset.
@@ -112,7 +115,10 @@ impl Diagnostic {
         span: Span,
         message: impl Into<String>,
     ) -> Self {
-        Self { severity: Severity::Warning, ..Self::error(code, source, span, message) }
+        Self {
+            severity: Severity::Warning,
+            ..Self::error(code, source, span, message)
+        }
     }
 
     /// The same, with what to do.

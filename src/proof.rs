@@ -1,8 +1,8 @@
 //! Running the examples that rules carry.
 
-use crate::rules::examples::{Expectation, Expected};
 use crate::diagnostic::{Diagnostic, Diagnostics};
 use crate::reading::{Reader, Reading};
+use crate::rules::examples::{Expectation, Expected};
 use crate::traits::{Certainty, Trait};
 
 /// A trait as examples state it.
@@ -44,7 +44,12 @@ pub fn check(reader: &Reader<'_>) -> Diagnostics {
                             listed(&found),
                             listed(&expected)
                         );
-                        wrong.push(Diagnostic::error("example-fails", &rule.source, *span, message));
+                        wrong.push(Diagnostic::error(
+                            "example-fails",
+                            &rule.source,
+                            *span,
+                            message,
+                        ));
                     } else if !fired {
                         let message = format!("`{}` takes no part in \"{note}\"", rule.name);
                         wrong.push(
@@ -56,7 +61,12 @@ pub fn check(reader: &Reader<'_>) -> Diagnostics {
                 Expectation::Silent { note, span } => {
                     if reader.read(note).matches.iter().any(|m| m.rule == index) {
                         let message = format!("`{}` fires in \"{note}\"", rule.name);
-                        wrong.push(Diagnostic::error("not-silent", &rule.source, *span, message));
+                        wrong.push(Diagnostic::error(
+                            "not-silent",
+                            &rule.source,
+                            *span,
+                            message,
+                        ));
                     }
                 }
             }

@@ -5,7 +5,9 @@
 use serde::{Deserialize, Serialize};
 
 /// A half-open byte range in the text a stage was given.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
+#[derive(
+    Clone, Copy, Debug, Default, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize,
+)]
 pub struct Span {
     /// First byte.
     pub start: usize,

@@ -40,13 +40,7 @@ impl Terms {
 
 /// Adds the traits that one record of a match stands for; none, where it only names a part that
 /// every bird has.
-pub fn traits_of(
-    lexicon: &Lexicon,
-    terms: &Terms,
-    said: &Said,
-    rule: usize,
-    out: &mut Vec<Trait>,
-) {
+pub fn traits_of(lexicon: &Lexicon, terms: &Terms, said: &Said, rule: usize, out: &mut Vec<Trait>) {
     let record = &said.record;
     let aspect = record.get(Slot::Aspect);
     if !aspect.is_some() {
@@ -59,7 +53,9 @@ pub fn traits_of(
     if aspect == terms.mark && polarity == Polarity::Present && !optional {
         return;
     }
-    let Some((value, mass)) = value(lexicon, terms, record, aspect) else { return };
+    let Some((value, mass)) = value(lexicon, terms, record, aspect) else {
+        return;
+    };
     let aspect = lexicon
         .topography
         .get(area)
@@ -80,7 +76,11 @@ pub fn traits_of(
         against: record.get(Slot::Against),
         mass,
         polarity,
-        certainty: if hedged { Certainty::Hedged } else { Certainty::Sure },
+        certainty: if hedged {
+            Certainty::Hedged
+        } else {
+            Certainty::Sure
+        },
         parts: said.parts,
         rule,
     };
@@ -89,7 +89,13 @@ pub fn traits_of(
         add(out, one);
     } else {
         for &part in parts {
-            add(out, Trait { area: part, ..one.clone() });
+            add(
+                out,
+                Trait {
+                    area: part,
+                    ..one.clone()
+                },
+            );
         }
     }
 }
@@ -141,7 +147,9 @@ fn value(
         return Some((Value::Made(text), mass));
     }
     let said = record.get(Slot::Value);
-    let mass = (aspect == terms.size && of_bird).then(|| lexicon.scale.word(said)).flatten();
+    let mass = (aspect == terms.size && of_bird)
+        .then(|| lexicon.scale.word(said))
+        .flatten();
     said.is_some().then_some((Value::Term(said), mass))
 }
 
@@ -152,13 +160,26 @@ fn measured(
     of_bird: bool,
 ) -> Option<(Value, Option<MassRange>)> {
     let (dimension, low) = lexicon.scale.measure(number, record.get(Slot::Unit))?;
-    let (_, high) =
-        lexicon.scale.measure(record.upper.unwrap_or(number), record.get(Slot::Unit))?;
+    let (_, high) = lexicon
+        .scale
+        .measure(record.upper.unwrap_or(number), record.get(Slot::Unit))?;
     let (suffix, mass) = match dimension {
         Dimension::Length => ("cm", lexicon.scale.mass_of_length(low, high)),
-        Dimension::Mass => ("g", Some(MassRange { low: low * 0.85, high: high * 1.18 })),
+        Dimension::Mass => (
+            "g",
+            Some(MassRange {
+                low: low * 0.85,
+                high: high * 1.18,
+            }),
+        ),
     };
-    let shown = |n: f32| if n < 10.0 { format!("{n:.1}") } else { format!("{n:.0}") };
+    let shown = |n: f32| {
+        if n < 10.0 {
+            format!("{n:.1}")
+        } else {
+            format!("{n:.0}")
+        }
+    };
     let text = if (high - low).abs() < f32::EPSILON {
         format!("{}-{suffix}", shown(low))
     } else {

@@ -9,7 +9,9 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 /// Whether a mark was seen.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, JsonSchema, Deserialize)]
+#[derive(
+    Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, JsonSchema, Deserialize,
+)]
 #[serde(rename_all = "lowercase")]
 pub enum Polarity {
     /// It was seen.
@@ -32,7 +34,9 @@ impl Polarity {
 }
 
 /// How sure the observer is.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, JsonSchema, Deserialize)]
+#[derive(
+    Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, JsonSchema, Deserialize,
+)]
 #[serde(rename_all = "lowercase")]
 pub enum Certainty {
     /// Said outright.

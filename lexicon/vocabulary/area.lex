@@ -139,7 +139,7 @@ area eyestripe
   means   a stripe through the eye, from the lores backwards
 
 area eye-ring
-  also    eyering, ring around the eye, ring round the eye, ring around its eye, ring around eye, ring about the eye
+  also    eye patch, eyering, ring around the eye, ring round the eye, ring around its eye, ring around eye, ring about the eye
   also    circle around the eye, ring around the eyes, ring around its eyes, rings around the eyes, rings around its eyes
   also    spectacle, goggle, eye circle, eye surround, eye rim, ringed eye, circle around its eye, circles around its eyes
   also    eye wring, orbital feather ring, area around the eye, area around the eyes
@@ -218,7 +218,7 @@ area chin
   means   right below the base of the bill
 
 area throat
-  also    throat area, throat patch, throat feather, gorget, gular area, throat spot, gular region, throat region, jaw
+  also    chin strap, chinstrap, throat area, throat patch, throat feather, gorget, gular area, throat spot, gular region, throat region, jaw
   within  head
   share   0.8
   means   from the chin to the breast
@@ -372,7 +372,7 @@ area front
 
 area breast
   also    chest, breast area, chest area, breast feather, chest feather, bosom, upper chest, breast region, breasts
-  also    breastplate, chests, bust, mid breast
+  also    breastplate, chests, bust, mid breast, vest
   within  underparts
   share   1.2
   means   between throat and belly

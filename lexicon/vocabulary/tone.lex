@@ -87,3 +87,10 @@ tone translucent
 tone warm
   also    warmer, warmly, warm toned, warmly coloured, warmly colored, warm coloured, warm colored
   means   leaning to red, orange or yellow
+
+tone medium-word
+  hidden  yes
+  tone    medium-toned
+  also    medium, mid
+  only-before :colour
+  means   neither pale nor dark

@@ -44,7 +44,9 @@ fn collect(path: &Path, named: bool, out: &mut Vec<Source>) -> Result<(), Failur
         }
         return Ok(());
     }
-    let known = path.extension().is_some_and(|e| ENDINGS.iter().any(|known| e == *known));
+    let known = path
+        .extension()
+        .is_some_and(|e| ENDINGS.iter().any(|known| e == *known));
     if known {
         out.push(Source::new(path.display().to_string(), text_file(path)?));
     } else if named {
@@ -65,7 +67,10 @@ pub fn text_file(path: &Path) -> Result<String, Failure> {
 /// Standard input as UTF-8.
 pub fn standard_input() -> Result<String, Failure> {
     let mut bytes = Vec::new();
-    io::stdin().lock().read_to_end(&mut bytes).map_err(Failure::Input)?;
+    io::stdin()
+        .lock()
+        .read_to_end(&mut bytes)
+        .map_err(Failure::Input)?;
     utf8(bytes, "standard input")
 }
 
@@ -77,7 +82,9 @@ pub fn utf8(bytes: Vec<u8>, name: &str) -> Result<String, Failure> {
         let line = before.split(|&b| b == b'\n').count();
         let column = before.iter().rev().take_while(|&&b| b != b'\n').count() + 1;
         Failure::Bad(
-            format!("{name} is not UTF-8: line {line}, byte {column} of the line (byte {at} in all)"),
+            format!(
+                "{name} is not UTF-8: line {line}, byte {column} of the line (byte {at} in all)"
+            ),
             "convert it first, for example with `iconv -f WINDOWS-1252 -t UTF-8`".to_owned(),
         )
     })?;
@@ -111,10 +118,16 @@ pub fn render(wrong: &Diagnostics) -> String {
         let snippet = Snippet::source(text.as_ref())
             .path(one.source.name.as_ref())
             .annotation(AnnotationKind::Primary.span(start..end.max(start)));
-        let mut groups: Vec<Group<'_>> =
-            vec![level.primary_title(one.message.as_str()).id(one.code).element(snippet)];
+        let mut groups: Vec<Group<'_>> = vec![
+            level
+                .primary_title(one.message.as_str())
+                .id(one.code)
+                .element(snippet),
+        ];
         if let Some(hint) = &one.hint {
-            groups.push(Group::with_title(Level::HELP.secondary_title(hint.as_str())));
+            groups.push(Group::with_title(
+                Level::HELP.secondary_title(hint.as_str()),
+            ));
         }
         out.push_str(&renderer.render(&groups).to_string());
         out.push_str("\n\n");

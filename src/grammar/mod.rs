@@ -30,8 +30,7 @@ pub fn matches(
     let mut view: Vec<Token> = Vec::with_capacity(tokens.len());
     let mut places: Vec<usize> = Vec::with_capacity(tokens.len());
     let mut flush = |view: &mut Vec<Token>, places: &mut Vec<usize>| {
-        let mut found =
-            engine::Engine::new(lexicon, rules, region, view, trace).run();
+        let mut found = engine::Engine::new(lexicon, rules, region, view, trace).run();
         scope::apply(lexicon, forces, region, view, &mut found);
         for m in &mut found {
             m.end = places[m.end - 1] + 1;

@@ -58,7 +58,9 @@ pub fn apply(
         if scope == 0 || matches.iter().any(|m| m.start <= at && at < m.end) {
             continue;
         }
-        let Some(sense) = token.sense(lexicon, scope, region) else { continue };
+        let Some(sense) = token.sense(lexicon, scope, region) else {
+            continue;
+        };
         let says = Said::at(lexicon.vocabulary.record(sense), token.span);
         let reach = lexicon.vocabulary.terms[sense.term as usize].reach;
         let ahead = || next_match(forces, tokens, matches, at + 1);
@@ -71,12 +73,12 @@ pub fn apply(
             }
             Reach::Back => {
                 if let Some(last) = behind() {
-                    give(forces, &mut matches[last], &says);
+                    give_back(forces, &mut matches[last], &says);
                 }
             }
             Reach::Either => match (ahead(), behind()) {
                 (Some(first), _) => give_on(forces, tokens, matches, first, &says),
-                (None, Some(last)) => give(forces, &mut matches[last], &says),
+                (None, Some(last)) => give_back(forces, &mut matches[last], &says),
                 (None, None) => {}
             },
         }
@@ -84,12 +86,7 @@ pub fn apply(
 }
 
 /// The match that starts at or soon after `from`, with nothing between that ends the reach.
-fn next_match(
-    forces: &Forces,
-    tokens: &[Token],
-    matches: &[Match],
-    from: usize,
-) -> Option<usize> {
+fn next_match(forces: &Forces, tokens: &[Token], matches: &[Match], from: usize) -> Option<usize> {
     let index = matches.iter().position(|m| m.start >= from)?;
     let between = tokens.get(from..matches[index].start)?;
     let ends = forces.closes | forces.comma | forces.scope;
@@ -117,12 +114,28 @@ fn give_on(forces: &Forces, tokens: &[Token], matches: &mut [Match], first: usiz
     for next in first + 1..matches.len() {
         let between = &tokens[matches[next - 1].end..matches[next].start];
         let linked = between.iter().any(|t| t.kinds & forces.links != 0)
-            && between.iter().all(|t| t.kinds & (forces.closes | forces.scope) == 0)
+            && between
+                .iter()
+                .all(|t| t.kinds & (forces.closes | forces.scope) == 0)
             && between.len() <= MOST_BETWEEN;
         if !linked {
             break;
         }
         give(forces, &mut matches[next], says);
+    }
+}
+
+/// Gives `says` to a match it stands behind: a denial to all of it, a mere doubt to its last word.
+fn give_back(forces: &Forces, found: &mut Match, says: &Said) {
+    if says.get(Slot::Polarity).is_some() {
+        return give(forces, found, says);
+    }
+    let end = |said: &Said| said.parts.hull().map_or(0, |h| h.end);
+    let last = found.records.iter().map(end).max().unwrap_or(0);
+    for record in found.records.iter_mut().filter(|r| end(r) == last) {
+        if !forces.free.contains(&record.get(Slot::Aspect)) {
+            *record = with_force(record, says);
+        }
     }
 }
 

@@ -67,8 +67,20 @@ fn distance(word: &str, form: &str) -> f64 {
     letters.sort_unstable();
     of_form.sort_unstable();
     let same_letters = if letters == of_form { -0.4 } else { 0.0 };
-    let first = if word.as_bytes().first() == form.as_bytes().first() { 0.0 } else { 0.3 };
+    let first = if word.as_bytes().first() == form.as_bytes().first() {
+        0.0
+    } else {
+        0.3
+    };
     f64::from(edits) + same_letters + first - 0.2 * strsim::jaro_winkler(word, form)
+}
+
+/// Whether two spellings start alike: people seldom get the first letter wrong, but they drop it, or
+/// swap it with the second.
+fn same_start(word: &str, form: &str) -> bool {
+    let (w, f) = (word.as_bytes(), form.as_bytes());
+    let swapped = w.len() > 1 && f.len() > 1 && w[0] == f[1] && w[1] == f[0];
+    w.first() == f.first() || swapped || f.get(1..) == Some(w) || w.get(1..) == Some(f)
 }
 
 /// The one form that is nearest, if it is near enough and alone.
@@ -82,6 +94,9 @@ fn nearest_form(lexicon: &Lexicon, word: &str, able: KindSet) -> Option<WordId> 
     for (form, node) in lexicon.vocabulary.single_words() {
         let near = form.len() >= 4 && form.len().abs_diff(word.len()) <= most;
         if !near || lexicon.vocabulary.kinds(node) & able == 0 {
+            continue;
+        }
+        if !same_start(word, form) {
             continue;
         }
         // A short form may not lose half its letters.
@@ -99,12 +114,19 @@ fn nearest_form(lexicon: &Lexicon, word: &str, able: KindSet) -> Option<WordId> 
             }
         }
     }
-    best.filter(|_| !tied).and_then(|(_, form, _)| lexicon.vocabulary.word(form))
+    best.filter(|_| !tied)
+        .and_then(|(_, form, _)| lexicon.vocabulary.word(form))
 }
 
 /// Whether two forms are read as the same term.
 fn same(lexicon: &Lexicon, a: Node, b: Node) -> bool {
-    let first = |n: Node| lexicon.vocabulary.senses(n).first().map(|s| (s.kind, s.term));
+    let first = |n: Node| {
+        lexicon
+            .vocabulary
+            .senses(n)
+            .first()
+            .map(|s| (s.kind, s.term))
+    };
     first(a) == first(b)
 }
 
@@ -122,5 +144,9 @@ pub fn suggestions(lexicon: &Lexicon, word: &str, count: usize) -> Vec<String> {
         .filter(|&(likeness, _)| likeness >= 0.72)
         .collect();
     found.sort_by(|a, b| b.0.total_cmp(&a.0).then(a.1.cmp(b.1)));
-    found.into_iter().take(count).map(|(_, form)| form.to_owned()).collect()
+    found
+        .into_iter()
+        .take(count)
+        .map(|(_, form)| form.to_owned())
+        .collect()
 }

@@ -132,7 +132,8 @@ mod tests {
 
     #[test]
     fn tells_lines_apart() {
-        let text = "# Quill Finch · Exempla exempla\nmale: Red crown.\nlookalike: Other: longer bill\n";
+        let text =
+            "# Quill Finch · Exempla exempla\nmale: Red crown.\nlookalike: Other: longer bill\n";
         let source = Source::new("a.acc", text);
         let (found, wrong) = accounts(&source);
         assert_eq!(wrong.0, vec![]);
@@ -144,6 +145,9 @@ mod tests {
     #[test]
     fn ids_drop_apostrophes() {
         assert_eq!(species_id("Clark's Nutcracker"), "clarks-nutcracker");
-        assert_eq!(species_id("Black-and-white Warbler"), "black-and-white-warbler");
+        assert_eq!(
+            species_id("Black-and-white Warbler"),
+            "black-and-white-warbler"
+        );
     }
 }

@@ -4,7 +4,9 @@ use super::texts::Texts;
 use serde::{Deserialize, Serialize};
 
 /// An interned id. `Name::NONE` stands for "not said".
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
+#[derive(
+    Clone, Copy, Debug, Default, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize,
+)]
 pub struct Name(pub u16);
 
 impl Name {

@@ -171,7 +171,10 @@ pub fn normalise_into(word: &str, out: &mut String) {
 impl Vocabulary {
     /// An empty one.
     pub fn new() -> Self {
-        Self { nodes: vec![NodeData::default()], ..Self::default() }
+        Self {
+            nodes: vec![NodeData::default()],
+            ..Self::default()
+        }
     }
 
     /// The number of a word, if any form or rule uses it.
@@ -225,7 +228,11 @@ impl Vocabulary {
     /// What a reading says.
     pub fn record(&self, sense: &Sense) -> Record {
         let record = self.terms[sense.term as usize].record;
-        if sense.hedged { record.with(Slot::Certainty, self.hedged) } else { record }
+        if sense.hedged {
+            record.with(Slot::Certainty, self.hedged)
+        } else {
+            record
+        }
     }
 
     /// The kinds of those readings.
@@ -248,7 +255,9 @@ impl Vocabulary {
         let mut node = 0;
         for word in form_words(form) {
             normalise_into(word, &mut scratch);
-            let Some(id) = self.word(&scratch) else { return 0 };
+            let Some(id) = self.word(&scratch) else {
+                return 0;
+            };
             node = self.step(node, id);
             if node == 0 {
                 return 0;
@@ -316,7 +325,10 @@ impl Vocabulary {
         let old: Vec<(Node, Sense)> = (0..self.nodes.len())
             .flat_map(|n| {
                 let node = Node::try_from(n).unwrap_or(0);
-                self.senses(node).iter().map(move |s| (node, *s)).collect::<Vec<_>>()
+                self.senses(node)
+                    .iter()
+                    .map(move |s| (node, *s))
+                    .collect::<Vec<_>>()
             })
             .collect();
         let mut all = old;
@@ -337,11 +349,15 @@ impl Vocabulary {
 
     /// Notes that the first word of a verb form may be bent.
     fn add_bent(&mut self, form: &str) {
-        let Some(first) = form_words(form).next() else { return };
+        let Some(first) = form_words(form).next() else {
+            return;
+        };
         let mut scratch = String::new();
         normalise_into(first, &mut scratch);
         let base = self.intern(&scratch);
-        let mut bents: Vec<String> = [with_s, with_ing, with_ed].map(|bend| bend(&scratch)).into();
+        let mut bents: Vec<String> = [with_s, with_ing, with_ed]
+            .map(|bend| bend(&scratch))
+            .into();
         // British spelling doubles a final l: travelling, spiralled.
         if scratch.ends_with('l') {
             bents.extend(["ling", "led"].map(|end| format!("{scratch}{end}")));
@@ -366,7 +382,9 @@ impl Vocabulary {
         let mut taken = Taken::default();
         let mut derived = Vec::new();
         for entry in entries {
-            let Some(kind_id) = kinds.find(&entry.kind) else { continue };
+            let Some(kind_id) = kinds.find(&entry.kind) else {
+                continue;
+            };
             let kind = kinds.get(kind_id);
             let term_id = u32::try_from(self.terms.len()).unwrap_or(u32::MAX);
             let term = self.term_of(entry, kind_id, kinds, names);
@@ -404,13 +422,7 @@ impl Vocabulary {
         self.settle();
     }
 
-    fn term_of(
-        &mut self,
-        entry: &Entry,
-        kind: KindId,
-        kinds: &Kinds,
-        names: &mut Names,
-    ) -> Term {
+    fn term_of(&mut self, entry: &Entry, kind: KindId, kinds: &Kinds, names: &mut Names) -> Term {
         let mut forms: Vec<String> = Vec::new();
         if entry.get("hidden").is_none() {
             forms.push(entry.id.replace('-', " "));
@@ -476,7 +488,9 @@ impl Vocabulary {
             .collect();
         let mut joined = Vec::new();
         for (&(node, second), &end) in &self.edges {
-            let Some(&first) = starts.get(&node) else { continue };
+            let Some(&first) = starts.get(&node) else {
+                continue;
+            };
             if self.kinds(end) == 0 {
                 continue;
             }
@@ -499,14 +513,18 @@ type Taken = FxHashMap<(Node, KindId, Name), u32>;
 
 /// The words of a form as the lexicon writes it; hyphens count as spaces.
 fn form_words(form: &str) -> impl Iterator<Item = &str> {
-    form.split([' ', '-']).filter(|piece| !piece.is_empty()).flat_map(|piece| {
-        // Almost every piece is one plain word; only the others need the full word rules.
-        let plain = piece.bytes().all(|b| b.is_ascii_alphabetic() || b == b'\'');
-        let plain = plain && !piece.starts_with('\'') && !piece.ends_with('\'');
-        let parts = if plain { Vec::new() } else { words(piece) };
-        let whole = plain.then_some(piece);
-        whole.into_iter().chain(parts.into_iter().map(move |w| w.span.of(piece)))
-    })
+    form.split([' ', '-'])
+        .filter(|piece| !piece.is_empty())
+        .flat_map(|piece| {
+            // Almost every piece is one plain word; only the others need the full word rules.
+            let plain = piece.bytes().all(|b| b.is_ascii_alphabetic() || b == b'\'');
+            let plain = plain && !piece.starts_with('\'') && !piece.ends_with('\'');
+            let parts = if plain { Vec::new() } else { words(piece) };
+            let whole = plain.then_some(piece);
+            whole
+                .into_iter()
+                .chain(parts.into_iter().map(move |w| w.span.of(piece)))
+        })
 }
 
 fn derive(
@@ -521,7 +539,13 @@ fn derive(
         Inflection::None | Inflection::Verb => {}
         Inflection::Noun => out.push((bend_last(form, with_s), sense)),
         Inflection::Ish => {
-            out.push((bend_last(form, with_ish), Sense { hedged: true, ..sense }));
+            out.push((
+                bend_last(form, with_ish),
+                Sense {
+                    hedged: true,
+                    ..sense
+                },
+            ));
         }
     }
     // Of one word only: "crowned" from "crown", but no "tail barred" from "tail bar".

@@ -22,7 +22,12 @@ impl Areas {
         let index: FxHashMap<Name, usize> =
             all.iter().enumerate().map(|(i, &id)| (id, i)).collect();
         let count = all.len();
-        let mut out = Self { index, count, within: vec![0.0; count * count], above: vec![0; count * count] };
+        let mut out = Self {
+            index,
+            count,
+            within: vec![0.0; count * count],
+            above: vec![0; count * count],
+        };
         for (i, &inner) in all.iter().enumerate() {
             let mut at = inner;
             let mut surface = 1.0;
@@ -58,7 +63,9 @@ impl Areas {
 
 /// The part of its parent's surface that an area takes up.
 fn share_of(lexicon: &Lexicon, area: Name) -> f32 {
-    let Some(one) = lexicon.topography.get(area) else { return 1.0 };
+    let Some(one) = lexicon.topography.get(area) else {
+        return 1.0;
+    };
     let all: f32 = lexicon
         .topography
         .iter()

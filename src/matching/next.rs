@@ -53,15 +53,24 @@ impl Matcher<'_> {
         noted: &[Trait],
         most: usize,
     ) -> Vec<LookNext> {
-        let leaders: Vec<&Candidate> =
-            candidates.iter().filter(|c| c.share > 0.005).take(LEADERS).collect();
+        let leaders: Vec<&Candidate> = candidates
+            .iter()
+            .filter(|c| c.share > 0.005)
+            .take(LEADERS)
+            .collect();
         if leaders.len() < 2 {
             return Vec::new();
         }
-        let aspects: Vec<Name> =
-            lexicon.others("question").map(|q| lexicon.names.find(&q.id)).collect();
+        let aspects: Vec<Name> = lexicon
+            .others("enquiry")
+            .map(|q| lexicon.names.find(&q.id))
+            .collect();
         let mut out = Vec::new();
-        for area in lexicon.topography.iter().filter(|a| a.resolves.is_empty() && a.in_field) {
+        for area in lexicon
+            .topography
+            .iter()
+            .filter(|a| a.resolves.is_empty() && a.in_field)
+        {
             for &aspect in &aspects {
                 let asked = noted.iter().any(|n| {
                     n.aspect == aspect
@@ -79,7 +88,10 @@ impl Matcher<'_> {
         }
         out.sort_by(|a, b| {
             b.gain.total_cmp(&a.gain).then_with(|| {
-                lexicon.topography.order(a.area).cmp(&lexicon.topography.order(b.area))
+                lexicon
+                    .topography
+                    .order(a.area)
+                    .cmp(&lexicon.topography.order(b.area))
             })
         });
         // One question about each part is enough.
@@ -106,8 +118,10 @@ impl Matcher<'_> {
         for &leader in leaders {
             all += leader.share;
             let account = &self.accounts()[leader.account];
-            let traits: Vec<&Trait> =
-                self.accounts().traits_of(account, &account.forms[leader.form]).collect();
+            let traits: Vec<&Trait> = self
+                .accounts()
+                .traits_of(account, &account.forms[leader.form])
+                .collect();
             if let Some(value) = shown(lexicon, &traits, area, aspect) {
                 known += leader.share;
                 let group = match groups.keys().find(|k| alike(lexicon, k, &value)) {
@@ -131,7 +145,13 @@ impl Matcher<'_> {
             .collect();
         answers.sort_by_key(|a| std::cmp::Reverse(a.favours.len()));
         let question = worded(lexicon, area, aspect, &answers);
-        Some(LookNext { area, aspect, question, answers, gain })
+        Some(LookNext {
+            area,
+            aspect,
+            question,
+            answers,
+            gain,
+        })
     }
 }
 
@@ -140,9 +160,9 @@ fn shown(lexicon: &Lexicon, traits: &[&Trait], area: Name, aspect: Name) -> Opti
     let mark = lexicon.names.find("mark");
     if aspect == mark {
         let optional = lexicon.topography.get(area).is_some_and(|a| a.optional);
-        let yes = traits.iter().any(|t| {
-            t.polarity == Polarity::Present && lexicon.topography.covers(area, t.area)
-        });
+        let yes = traits
+            .iter()
+            .any(|t| t.polarity == Polarity::Present && lexicon.topography.covers(area, t.area));
         return optional.then(|| if yes { "yes" } else { "no" }.to_owned());
     }
     let mut at = area;
@@ -171,8 +191,10 @@ fn alike(lexicon: &Lexicon, a: &str, b: &str) -> bool {
 
 /// The expected fall in uncertainty, in bits.
 fn gain(groups: &BTreeMap<String, Vec<&Candidate>>, known: f32) -> f32 {
-    let shares: Vec<f32> =
-        groups.values().map(|g| g.iter().map(|c| c.share / known).sum()).collect();
+    let shares: Vec<f32> = groups
+        .values()
+        .map(|g| g.iter().map(|c| c.share / known).sum())
+        .collect();
     let wrong = (1.0 - RELIABLE) / (f32::from(u8::try_from(shares.len()).unwrap_or(2)) - 1.0);
     let answer_entropy: f32 = shares
         .iter()
@@ -188,13 +210,18 @@ fn gain(groups: &BTreeMap<String, Vec<&Candidate>>, known: f32) -> f32 {
 
 fn worded(lexicon: &Lexicon, area: Name, aspect: Name, answers: &[Answer]) -> String {
     let name = lexicon.names.text(aspect);
-    let Some(entry) = lexicon.others("question").find(|q| q.id == name) else {
+    let Some(entry) = lexicon.others("enquiry").find(|q| q.id == name) else {
         return String::new();
     };
     let key = if answers.len() == 2 { "either" } else { "text" };
     let plural = lexicon.topography.get(area).is_some_and(|a| a.plural);
     let (be, capital) = if plural { ("are", "Are") } else { ("is", "Is") };
-    let value = |i: usize| answers.get(i).map_or("", |a| a.value.as_str()).replace('-', " ");
+    let value = |i: usize| {
+        answers
+            .get(i)
+            .map_or("", |a| a.value.as_str())
+            .replace('-', " ")
+    };
     let mut out = entry
         .get(key)
         .unwrap_or_default()

@@ -56,16 +56,27 @@ pub fn profile<'a>(
     let colour = lexicon.names.find("colour");
     let mark = lexicon.names.find("mark");
     let count = lexicon.topography.iter().count();
-    let mut out = Profile { named: vec![0; count], ..Profile::default() };
+    let mut out = Profile {
+        named: vec![0; count],
+        ..Profile::default()
+    };
     for one in traits {
-        let Some(area) = areas.index(one.area) else { continue };
+        let Some(area) = areas.index(one.area) else {
+            continue;
+        };
         let absent = one.polarity == Polarity::Absent;
         if one.aspect == mark || one.aspect == colour {
-            let named = if absent && one.aspect == mark { 2 } else { u8::from(!absent) };
+            let named = if absent && one.aspect == mark {
+                2
+            } else {
+                u8::from(!absent)
+            };
             out.named[area] = out.named[area].max(named);
         }
         if one.aspect == colour {
-            let Some(value) = Some(one.value.term()).filter(|v| v.is_some()) else { continue };
+            let Some(value) = Some(one.value.term()).filter(|v| v.is_some()) else {
+                continue;
+            };
             if absent {
                 out.no_colours.push((area, value));
             } else {
@@ -94,5 +105,9 @@ pub fn profile<'a>(
 
 /// The colour of an edge, a tip or a marking counts for less than the ground.
 fn colour_weight(one: &Trait, marking_colour: f32) -> f32 {
-    if one.position.is_some() || one.extent.is_some() { marking_colour } else { 1.0 }
+    if one.position.is_some() || one.extent.is_some() {
+        marking_colour
+    } else {
+        1.0
+    }
 }
