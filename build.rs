@@ -2,11 +2,7 @@
 //!
 //! The modules that do the reading are the library's own, taken in by their paths.
 
-#![allow(
-    dead_code,
-    unused_imports,
-    reason = "only the reading half of these modules is used here"
-)]
+#![allow(dead_code, unused_imports, reason = "only the reading half of these modules is used here")]
 
 use std::error::Error;
 use std::path::{Path, PathBuf};
@@ -43,10 +39,7 @@ fn main() -> Result<(), Box<dyn Error>> {
     let mut base = Vec::new();
     collect(&folder, &folder.join("lexicon"), &mut base)?;
     base.sort_by(|a, b| a.name.cmp(&b.name));
-    let layers = lexicon::Layers {
-        own: Vec::new(),
-        base,
-    };
+    let layers = lexicon::Layers { own: Vec::new(), base };
     let knowledge = match knowledge::Knowledge::read(&layers) {
         Ok(knowledge) => knowledge,
         Err(wrong) => {
@@ -69,11 +62,7 @@ fn collect(
         if path.is_dir() {
             collect(root, &path, out)?;
         } else {
-            let name = path
-                .strip_prefix(root)?
-                .display()
-                .to_string()
-                .replace('\\', "/");
+            let name = path.strip_prefix(root)?.display().to_string().replace('\\', "/");
             out.push(diagnostic::Source::new(name, fs::read_to_string(&path)?));
         }
     }

@@ -28,26 +28,16 @@ fn main() -> Result<(), Box<dyn Error>> {
         let (Some(kind), Some(english)) = (fields.next(), fields.next()) else {
             continue;
         };
-        names.insert(
-            kind.to_owned(),
-            english.split('|').map(str::to_owned).collect(),
-        );
+        names.insert(kind.to_owned(), english.split('|').map(str::to_owned).collect());
     }
     let list = match rest.first().filter(|f| f.as_str() != "-") {
         Some(file) => read_to_string(file)?,
         None => default_list(&knowledge, &names),
     };
-    let (list, wrong) = checklist(
-        &knowledge.lexicon,
-        &knowledge.accounts,
-        &Source::new("list", list),
-        None,
-    );
+    let (list, wrong) =
+        checklist(&knowledge.lexicon, &knowledge.accounts, &Source::new("list", list), None);
     eprint!("{wrong}");
-    let most: usize = rest
-        .get(1)
-        .and_then(|m| m.parse().ok())
-        .unwrap_or(usize::MAX);
+    let most: usize = rest.get(1).and_then(|m| m.parse().ok()).unwrap_or(usize::MAX);
     let mut birds: BTreeMap<(String, String), Vec<String>> = BTreeMap::new();
     for line in read_to_string(notes)?.lines() {
         let mut fields = line.splitn(3, '\t');
@@ -55,10 +45,7 @@ fn main() -> Result<(), Box<dyn Error>> {
         else {
             continue;
         };
-        birds
-            .entry((kind.to_owned(), bird.to_owned()))
-            .or_default()
-            .push(text.to_owned());
+        birds.entry((kind.to_owned(), bird.to_owned())).or_default().push(text.to_owned());
     }
     let mut per_kind: BTreeMap<String, usize> = BTreeMap::new();
     birds.retain(|(kind, _), _| {
@@ -66,11 +53,7 @@ fn main() -> Result<(), Box<dyn Error>> {
         *n += 1;
         *n <= most
     });
-    println!(
-        "{} birds, {} species to choose among",
-        birds.len(),
-        list.len()
-    );
+    println!("{} birds, {} species to choose among", birds.len(), list.len());
     for size in [1, 3, 10] {
         run(&knowledge, &matcher, &reader, &names, &list, &birds, size);
     }
@@ -79,18 +62,11 @@ fn main() -> Result<(), Box<dyn Error>> {
 
 fn default_list(knowledge: &Knowledge, names: &BTreeMap<String, Vec<String>>) -> String {
     let wanted: Vec<&String> = names.values().flatten().collect();
-    let others = knowledge
-        .accounts
-        .iter()
-        .map(|a| &a.english)
-        .filter(|e| !wanted.contains(e));
+    let others = knowledge.accounts.iter().map(|a| &a.english).filter(|e| !wanted.contains(e));
     let others: Vec<&String> = others.collect();
     let step = (others.len() / 100).max(1);
     let mut out = String::new();
-    for name in wanted
-        .into_iter()
-        .chain(others.into_iter().step_by(step).take(100))
-    {
+    for name in wanted.into_iter().chain(others.into_iter().step_by(step).take(100)) {
         out.push_str(name);
         out.push('\n');
     }
@@ -171,10 +147,7 @@ fn run(
     }
     let mut weak: Vec<_> = by_kind.into_iter().collect();
     weak.sort_by_key(|(_, (right, all))| right * 1000 / all.max(&1));
-    let weak: Vec<String> = weak
-        .iter()
-        .take(15)
-        .map(|(k, (r, a))| format!("{k} {r}/{a}"))
-        .collect();
+    let weak: Vec<String> =
+        weak.iter().take(15).map(|(k, (r, a))| format!("{k} {r}/{a}")).collect();
     println!("  weakest in the first five: {}", weak.join(", "));
 }

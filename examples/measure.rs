@@ -13,17 +13,12 @@ fn main() -> Result<(), Box<dyn Error>> {
     let mut files: Vec<PathBuf> = std::env::args_os().skip(1).map(PathBuf::from).collect();
     if files.is_empty() {
         let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/corpus-synthetic/notes");
-        files = std::fs::read_dir(folder)?
-            .map(|e| e.map(|e| e.path()))
-            .collect::<Result<_, _>>()?;
+        files =
+            std::fs::read_dir(folder)?.map(|e| e.map(|e| e.path())).collect::<Result<_, _>>()?;
         files.sort();
     }
     let (lexicon, rules) = Knowledge::read_language(&rectrix::built_in::layers())?;
-    let knowledge = Knowledge {
-        lexicon,
-        rules,
-        accounts: rectrix::accounts::Accounts::default(),
-    };
+    let knowledge = Knowledge { lexicon, rules, accounts: rectrix::accounts::Accounts::default() };
     let mut score = Score::default();
     let mut count = 0;
     for file in &files {
@@ -53,9 +48,6 @@ fn main() -> Result<(), Box<dyn Error>> {
             c.f1()
         );
     }
-    println!(
-        "{count} notes, {} read otherwise than expected",
-        score.misses.len()
-    );
+    println!("{count} notes, {} read otherwise than expected", score.misses.len());
     Ok(())
 }

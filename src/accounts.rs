@@ -105,10 +105,7 @@ impl Accounts {
         account: &'a Account,
         form: &'a Form,
     ) -> impl Iterator<Item = &'a Trait> + 'a {
-        form.traits
-            .iter()
-            .chain(&account.shared)
-            .map(|&at| &self.pool[at as usize])
+        form.traits.iter().chain(&account.shared).map(|&at| &self.pool[at as usize])
     }
 
     /// The places of `traits` in the pool; new ones are added.
@@ -116,11 +113,7 @@ impl Accounts {
         traits
             .into_iter()
             .map(|one| {
-                let one = Trait {
-                    parts: Parts::default(),
-                    rule: 0,
-                    ..one
-                };
+                let one = Trait { parts: Parts::default(), rule: 0, ..one };
                 let near = index.entry((one.area, one.aspect)).or_default();
                 if let Some(&at) = near.iter().find(|&&at| self.pool[at as usize] == one) {
                     return at;
@@ -174,15 +167,8 @@ impl<'a> Labels<'a> {
             };
             roles.insert(entry.id.as_str(), role);
         }
-        let words = lexicon
-            .others("form-word")
-            .filter_map(word_weight)
-            .collect();
-        Self {
-            roles,
-            subjects,
-            words,
-        }
+        let words = lexicon.others("form-word").filter_map(word_weight).collect();
+        Self { roles, subjects, words }
     }
 
     fn role(&self, label: &str) -> Role {
@@ -230,11 +216,7 @@ fn read_account(
     wrong: &mut Diagnostics,
 ) -> Account {
     let lexicon = reader.lexicon;
-    let heading = |label: &str| {
-        text.line(label)
-            .map(|l| l.text.as_str())
-            .unwrap_or_default()
-    };
+    let heading = |label: &str| text.line(label).map(|l| l.text.as_str()).unwrap_or_default();
     let mut shared = Vec::new();
     let mut forms: Vec<Form> = Vec::new();
     let mut look_alikes = Vec::new();
@@ -269,11 +251,7 @@ fn read_account(
         }
     }
     if forms.is_empty() {
-        forms.push(Form {
-            label: "all".to_owned(),
-            traits: Vec::new(),
-            weight: 1.0,
-        });
+        forms.push(Form { label: "all".to_owned(), traits: Vec::new(), weight: 1.0 });
     }
     let mass = number_before(heading("mass"), "g");
     if mass.is_none() {
@@ -282,10 +260,7 @@ fn read_account(
                 "no-mass",
                 &text.source,
                 text.span,
-                format!(
-                    "{} has no mass; size can't tell it from others",
-                    text.english
-                ),
+                format!("{} has no mass; size can't tell it from others", text.english),
             )
             .hint("add a line such as `mass: 21 g`"),
         );
@@ -323,17 +298,9 @@ fn read_line(
         let reading = reader.read(&format!("{before}{sentence}"));
         for segment in reading.segments.iter().filter(|s| s.fate == Fate::Unplaced) {
             let at = |offset: usize| line.span.start + start + offset.saturating_sub(shift);
-            say_unplaced(
-                account,
-                Span::new(at(segment.span.start), at(segment.span.end)),
-                wrong,
-            );
+            say_unplaced(account, Span::new(at(segment.span.start), at(segment.span.end)), wrong);
         }
-        for one in reading
-            .traits
-            .into_iter()
-            .filter(|t| t.polarity != Polarity::Unseen)
-        {
+        for one in reading.traits.into_iter().filter(|t| t.polarity != Polarity::Unseen) {
             if !out.iter().any(|t| t.says_same(&one)) {
                 out.push(one);
             }

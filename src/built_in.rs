@@ -29,10 +29,7 @@ pub fn tables() -> &'static [u8] {
 
 /// The built-in files alone.
 pub fn layers() -> Layers {
-    Layers {
-        own: Vec::new(),
-        base: sources(),
-    }
+    Layers { own: Vec::new(), base: sources() }
 }
 
 /// Every built-in file, in order of its path.

@@ -45,10 +45,7 @@ impl fmt::Debug for Source {
 impl Source {
     /// A source of that name and text.
     pub fn new(name: impl Into<Arc<str>>, text: impl Into<Arc<str>>) -> Self {
-        Self {
-            name: name.into(),
-            text: text.into(),
-        }
+        Self { name: name.into(), text: text.into() }
     }
 
     /// Line and column (characters, both from 1) of a byte offset.
@@ -115,10 +112,7 @@ impl Diagnostic {
         span: Span,
         message: impl Into<String>,
     ) -> Self {
-        Self {
-            severity: Severity::Warning,
-            ..Self::error(code, source, span, message)
-        }
+        Self { severity: Severity::Warning, ..Self::error(code, source, span, message) }
     }
 
     /// The same, with what to do.

@@ -59,10 +59,7 @@ pub struct Gap<'a> {
 /// The marks of a full description, in their order.
 pub fn description(lexicon: &Lexicon) -> Vec<DescriptionMark> {
     let names = |entry: &crate::lexicon::entry::Entry, key: &str| {
-        entry
-            .items(key)
-            .map(|item| lexicon.names.find(item))
-            .collect()
+        entry.items(key).map(|item| lexicon.names.find(item)).collect()
     };
     lexicon
         .others("description")

@@ -38,12 +38,8 @@ pub fn notes(source: &Source) -> Result<Vec<GoldNote>, Diagnostics> {
     let mut out = Vec::new();
     for entry in &found {
         let joined = |key: &str, by: &str| {
-            let values: Vec<&str> = entry
-                .fields
-                .iter()
-                .filter(|f| f.key == key)
-                .map(|f| f.value.as_str())
-                .collect();
+            let values: Vec<&str> =
+                entry.fields.iter().filter(|f| f.key == key).map(|f| f.value.as_str()).collect();
             values.join(by)
         };
         let gives = joined("gives", "; ");
@@ -66,11 +62,7 @@ pub fn notes(source: &Source) -> Result<Vec<GoldNote>, Diagnostics> {
             unplaced: entry.items("unplaced").map(str::to_lowercase).collect(),
         });
     }
-    if wrong.has_errors() {
-        Err(wrong)
-    } else {
-        Ok(out)
-    }
+    if wrong.has_errors() { Err(wrong) } else { Ok(out) }
 }
 
 /// Counts for one aspect.
@@ -103,11 +95,7 @@ impl Count {
 
 #[expect(clippy::cast_precision_loss, reason = "counts of notes are small")]
 fn ratio(part: usize, whole: usize) -> f64 {
-    if whole == 0 {
-        1.0
-    } else {
-        part as f64 / whole as f64
-    }
+    if whole == 0 { 1.0 } else { part as f64 / whole as f64 }
 }
 
 /// How a reader did.
@@ -122,22 +110,17 @@ pub struct Score {
 impl Score {
     /// All aspects together.
     pub fn total(&self) -> Count {
-        self.by_aspect
-            .values()
-            .fold(Count::default(), |a, b| Count {
-                right: a.right + b.right,
-                extra: a.extra + b.extra,
-                missed: a.missed + b.missed,
-            })
+        self.by_aspect.values().fold(Count::default(), |a, b| Count {
+            right: a.right + b.right,
+            extra: a.extra + b.extra,
+            missed: a.missed + b.missed,
+        })
     }
 
     /// Adds a note. Hedging is not scored here: area, aspect, value and polarity are.
     pub fn add(&mut self, reader: &Reader<'_>, note: &GoldNote) {
         let reading = reader.read(&note.text);
-        let unhedged = |one: &Expected| Expected {
-            hedged: false,
-            ..one.clone()
-        };
+        let unhedged = |one: &Expected| Expected { hedged: false, ..one.clone() };
         let mut found: Vec<Expected> = stated_all(reader, &reading).iter().map(unhedged).collect();
         let mut expected: Vec<Expected> = note.traits.iter().map(unhedged).collect();
         found.dedup();
@@ -155,23 +138,16 @@ impl Score {
         for one in &missed {
             self.by_aspect.entry(one.aspect.clone()).or_default().missed += 1;
         }
-        let mut unplaced: Vec<String> = reading
-            .unplaced()
-            .map(|s| s.of(&note.text).to_lowercase())
-            .collect();
+        let mut unplaced: Vec<String> =
+            reading.unplaced().map(|s| s.of(&note.text).to_lowercase()).collect();
         let mut expected_unplaced = note.unplaced.clone();
         unplaced.sort();
         expected_unplaced.sort();
         if extra.is_empty() && missed.is_empty() && unplaced == expected_unplaced {
             return;
         }
-        let list = |traits: &[&Expected]| {
-            traits
-                .iter()
-                .map(|t| shown(t))
-                .collect::<Vec<_>>()
-                .join("; ")
-        };
+        let list =
+            |traits: &[&Expected]| traits.iter().map(|t| shown(t)).collect::<Vec<_>>().join("; ");
         let mut line = format!("{}: {}", note.id, note.text.replace('\n', " / "));
         if !extra.is_empty() {
             line.push_str(&format!("\n    extra:  {}", list(&extra)));

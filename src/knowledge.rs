@@ -26,11 +26,7 @@ impl Knowledge {
     /// What is wrong in the files, if anything stops them from being used.
     pub fn read(layers: &Layers) -> Result<Self, Diagnostics> {
         let (knowledge, wrong) = Self::read_with_remarks(layers)?;
-        if wrong.has_errors() {
-            Err(wrong)
-        } else {
-            Ok(knowledge)
-        }
+        if wrong.has_errors() { Err(wrong) } else { Ok(knowledge) }
     }
 
     /// As [`Knowledge::read`], with the remarks on what could be read.
@@ -41,14 +37,7 @@ impl Knowledge {
         let (lexicon, rules) = Self::read_language(layers)?;
         let reader = Reader::new(&lexicon, &rules, "");
         let (accounts, wrong) = read_accounts(&reader);
-        Ok((
-            Self {
-                lexicon,
-                rules,
-                accounts,
-            },
-            wrong,
-        ))
+        Ok((Self { lexicon, rules, accounts }, wrong))
     }
 
     /// Reads vocabulary and rules without the accounts.
@@ -58,22 +47,11 @@ impl Knowledge {
     pub fn read_language(layers: &Layers) -> Result<(Lexicon, Rules), Diagnostics> {
         let (mut lexicon, mut wrong) = Lexicon::read(layers);
         let entries = std::mem::take(&mut lexicon.others);
-        let Lexicon {
-            kinds,
-            names,
-            vocabulary,
-            ..
-        } = &mut lexicon;
+        let Lexicon { kinds, names, vocabulary, .. } = &mut lexicon;
         let rules = Rules::read(&entries, kinds, names, vocabulary, &mut wrong);
-        lexicon.others = entries
-            .into_iter()
-            .filter(|e| e.kind != "rule" && e.kind != "phrase")
-            .collect();
-        if wrong.has_errors() {
-            Err(wrong)
-        } else {
-            Ok((lexicon, rules))
-        }
+        lexicon.others =
+            entries.into_iter().filter(|e| e.kind != "rule" && e.kind != "phrase").collect();
+        if wrong.has_errors() { Err(wrong) } else { Ok((lexicon, rules)) }
     }
 
     /// A reader for a region.

@@ -61,12 +61,7 @@ pub fn check(reader: &Reader<'_>) -> Diagnostics {
                 Expectation::Silent { note, span } => {
                     if reader.read(note).matches.iter().any(|m| m.rule == index) {
                         let message = format!("`{}` fires in \"{note}\"", rule.name);
-                        wrong.push(Diagnostic::error(
-                            "not-silent",
-                            &rule.source,
-                            *span,
-                            message,
-                        ));
+                        wrong.push(Diagnostic::error("not-silent", &rule.source, *span, message));
                     }
                 }
             }

@@ -76,10 +76,7 @@ pub struct Reading {
 impl Reading {
     /// The unplaced stretches.
     pub fn unplaced(&self) -> impl Iterator<Item = Span> {
-        self.segments
-            .iter()
-            .filter(|s| s.fate == Fate::Unplaced)
-            .map(|s| s.span)
+        self.segments.iter().filter(|s| s.fate == Fate::Unplaced).map(|s| s.span)
     }
 }
 
@@ -128,14 +125,8 @@ impl<'a> Reader<'a> {
     pub fn read(&self, note: &str) -> Reading {
         let mut tokens = Vec::new();
         tokens_into(note, &words(note), self.lexicon, &self.basics, &mut tokens);
-        let found = matches(
-            self.lexicon,
-            self.rules,
-            &self.forces,
-            self.region,
-            &tokens,
-            self.trace,
-        );
+        let found =
+            matches(self.lexicon, self.rules, &self.forces, self.region, &tokens, self.trace);
         let mut traits = Vec::new();
         for one in &found {
             for record in &one.records {
@@ -147,19 +138,9 @@ impl<'a> Reader<'a> {
         let mended = tokens
             .iter()
             .filter(|t| t.mended)
-            .map(|t| Mended {
-                span: t.span,
-                read_as: self.written_form(t),
-            })
+            .map(|t| Mended { span: t.span, read_as: self.written_form(t) })
             .collect();
-        Reading {
-            tokens,
-            matches: found,
-            traits,
-            segments,
-            mended,
-            named,
-        }
+        Reading { tokens, matches: found, traits, segments, mended, named }
     }
 
     /// Records that name a bird and say nothing of its marks.
@@ -179,16 +160,10 @@ impl<'a> Reader<'a> {
 
     fn written_form(&self, token: &Token) -> String {
         let vocabulary = &self.lexicon.vocabulary;
-        let term = vocabulary
-            .senses(token.node)
-            .first()
-            .map(|s| &vocabulary.terms[s.term as usize]);
+        let term =
+            vocabulary.senses(token.node).first().map(|s| &vocabulary.terms[s.term as usize]);
         let text = |word| {
-            if word == NO_WORD {
-                ""
-            } else {
-                vocabulary.word_text(word)
-            }
+            if word == NO_WORD { "" } else { vocabulary.word_text(word) }
         };
         match (text(token.first), term) {
             (first, _) if token.first == token.last => first.to_owned(),
@@ -210,34 +185,22 @@ impl<'a> Reader<'a> {
         for one in found.iter().filter(telling) {
             inside[one.start..one.end].fill(true);
         }
-        let mut evidence: Vec<Span> = traits
-            .iter()
-            .flat_map(|t| Parts::as_slice(&t.parts))
-            .copied()
-            .collect();
+        let mut evidence: Vec<Span> =
+            traits.iter().flat_map(|t| Parts::as_slice(&t.parts)).copied().collect();
         evidence.sort_unstable();
         evidence.dedup();
         let mut out = Vec::with_capacity(tokens.len() * 2 + 1);
         let mut at = 0;
         for (token, inside) in tokens.iter().zip(inside) {
             if token.span.start > at {
-                out.push(Segment {
-                    span: Span::new(at, token.span.start),
-                    fate: Fate::Space,
-                });
+                out.push(Segment { span: Span::new(at, token.span.start), fate: Fate::Space });
             }
             let fate = self.fate(token, inside, &evidence, named);
-            out.push(Segment {
-                span: token.span,
-                fate,
-            });
+            out.push(Segment { span: token.span, fate });
             at = token.span.end;
         }
         if at < note.len() {
-            out.push(Segment {
-                span: Span::new(at, note.len()),
-                fate: Fate::Space,
-            });
+            out.push(Segment { span: Span::new(at, note.len()), fate: Fate::Space });
         }
         out
     }
@@ -246,10 +209,7 @@ impl<'a> Reader<'a> {
         if covered(evidence, token.span) {
             return Fate::Evidence;
         }
-        if named
-            .iter()
-            .any(|n| n.span.start <= token.span.start && token.span.end <= n.span.end)
-        {
+        if named.iter().any(|n| n.span.start <= token.span.start && token.span.end <= n.span.end) {
             return Fate::SetAside("bird named".to_owned());
         }
         let aside = self
@@ -271,9 +231,5 @@ impl<'a> Reader<'a> {
 /// Whether some evidence holds `span`; evidence is sorted.
 fn covered(evidence: &[Span], span: Span) -> bool {
     let upto = evidence.partition_point(|e| e.start <= span.start);
-    evidence[..upto]
-        .iter()
-        .rev()
-        .take(8)
-        .any(|e| span.end <= e.end)
+    evidence[..upto].iter().rev().take(8).any(|e| span.end <= e.end)
 }

@@ -76,11 +76,7 @@ pub fn traits_of(lexicon: &Lexicon, terms: &Terms, said: &Said, rule: usize, out
         against: record.get(Slot::Against),
         mass,
         polarity,
-        certainty: if hedged {
-            Certainty::Hedged
-        } else {
-            Certainty::Sure
-        },
+        certainty: if hedged { Certainty::Hedged } else { Certainty::Sure },
         parts: said.parts,
         rule,
     };
@@ -89,13 +85,7 @@ pub fn traits_of(lexicon: &Lexicon, terms: &Terms, said: &Said, rule: usize, out
         add(out, one);
     } else {
         for &part in parts {
-            add(
-                out,
-                Trait {
-                    area: part,
-                    ..one.clone()
-                },
-            );
+            add(out, Trait { area: part, ..one.clone() });
         }
     }
 }
@@ -147,9 +137,7 @@ fn value(
         return Some((Value::Made(text), mass));
     }
     let said = record.get(Slot::Value);
-    let mass = (aspect == terms.size && of_bird)
-        .then(|| lexicon.scale.word(said))
-        .flatten();
+    let mass = (aspect == terms.size && of_bird).then(|| lexicon.scale.word(said)).flatten();
     said.is_some().then_some((Value::Term(said), mass))
 }
 
@@ -160,25 +148,14 @@ fn measured(
     of_bird: bool,
 ) -> Option<(Value, Option<MassRange>)> {
     let (dimension, low) = lexicon.scale.measure(number, record.get(Slot::Unit))?;
-    let (_, high) = lexicon
-        .scale
-        .measure(record.upper.unwrap_or(number), record.get(Slot::Unit))?;
+    let (_, high) =
+        lexicon.scale.measure(record.upper.unwrap_or(number), record.get(Slot::Unit))?;
     let (suffix, mass) = match dimension {
         Dimension::Length => ("cm", lexicon.scale.mass_of_length(low, high)),
-        Dimension::Mass => (
-            "g",
-            Some(MassRange {
-                low: low * 0.85,
-                high: high * 1.18,
-            }),
-        ),
+        Dimension::Mass => ("g", Some(MassRange { low: low * 0.85, high: high * 1.18 })),
     };
     let shown = |n: f32| {
-        if n < 10.0 {
-            format!("{n:.1}")
-        } else {
-            format!("{n:.0}")
-        }
+        if n < 10.0 { format!("{n:.1}") } else { format!("{n:.0}") }
     };
     let text = if (high - low).abs() < f32::EPSILON {
         format!("{}-{suffix}", shown(low))

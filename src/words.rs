@@ -121,10 +121,7 @@ pub fn words_into(text: &str, out: &mut Vec<Word>) {
                 last.span.end = span.end;
             }
         } else if first.is_alphabetic() {
-            out.push(Word {
-                span,
-                class: Class::Letters,
-            });
+            out.push(Word { span, class: Class::Letters });
         } else if first.is_numeric() {
             push_digits(piece, span, out);
         } else if first.is_whitespace() {
@@ -145,40 +142,23 @@ fn is_lone_w(last: Option<&Word>, text: &str, end: usize) -> bool {
 
 /// Parts `25cm` into its digits and its letters; `1st` and `2nd` stay whole.
 fn push_digits(piece: &str, span: Span, out: &mut Vec<Word>) {
-    let digits = piece
-        .find(|c: char| c.is_alphabetic())
-        .unwrap_or(piece.len());
+    let digits = piece.find(|c: char| c.is_alphabetic()).unwrap_or(piece.len());
     let cut = span.start + digits;
     let ordinal = matches!(&piece[digits..], "st" | "nd" | "rd" | "th");
     if digits == piece.len() {
-        out.push(Word {
-            span,
-            class: Class::Digits,
-        });
+        out.push(Word { span, class: Class::Digits });
     } else if ordinal {
-        out.push(Word {
-            span,
-            class: Class::Letters,
-        });
+        out.push(Word { span, class: Class::Letters });
     } else {
-        out.push(Word {
-            span: Span::new(span.start, cut),
-            class: Class::Digits,
-        });
-        out.push(Word {
-            span: Span::new(cut, span.end),
-            class: Class::Letters,
-        });
+        out.push(Word { span: Span::new(span.start, cut), class: Class::Digits });
+        out.push(Word { span: Span::new(cut, span.end), class: Class::Letters });
     }
 }
 
 fn push_newline(span: Span, out: &mut Vec<Word>) {
     match out.last_mut() {
         Some(last) if last.class == Class::Newline => last.span = last.span.join(span),
-        _ => out.push(Word {
-            span,
-            class: Class::Newline,
-        }),
+        _ => out.push(Word { span, class: Class::Newline }),
     }
 }
 

@@ -10,19 +10,11 @@ use std::sync::LazyLock;
 static KNOWLEDGE: LazyLock<Knowledge> = LazyLock::new(built_in::knowledge);
 
 fn account(english: &str) -> &'static Account {
-    KNOWLEDGE
-        .accounts
-        .iter()
-        .find(|a| a.english == english)
-        .unwrap_or_else(|| panic!("{english}"))
+    KNOWLEDGE.accounts.iter().find(|a| a.english == english).unwrap_or_else(|| panic!("{english}"))
 }
 
 fn traits(account: &'static Account) -> Vec<&'static Trait> {
-    account
-        .forms
-        .iter()
-        .flat_map(|f| KNOWLEDGE.accounts.traits_of(account, f))
-        .collect()
+    account.forms.iter().flat_map(|f| KNOWLEDGE.accounts.traits_of(account, f)).collect()
 }
 
 fn shows(english: &str, area: &str, aspect: &str, value: &str) -> bool {
@@ -39,10 +31,7 @@ fn shows(english: &str, area: &str, aspect: &str, value: &str) -> bool {
 fn built_tables_equal_the_parsed_files() {
     let parsed = Knowledge::read(&built_in::layers()).unwrap();
     let stored = postcard::to_allocvec(&parsed).unwrap();
-    assert!(
-        stored == built_in::tables(),
-        "the tables differ from the files; build again"
-    );
+    assert!(stored == built_in::tables(), "the tables differ from the files; build again");
 }
 
 #[test]
@@ -53,20 +42,12 @@ fn every_word_of_every_account_is_placed() {
 
 #[test]
 fn accounts_spread_over_families_and_both_regions() {
-    let families: BTreeSet<&str> = KNOWLEDGE
-        .accounts
-        .iter()
-        .map(|a| a.family.as_str())
-        .collect();
+    let families: BTreeSet<&str> = KNOWLEDGE.accounts.iter().map(|a| a.family.as_str()).collect();
     assert!(KNOWLEDGE.accounts.len() >= 80);
     assert!(families.len() >= 40, "{} families", families.len());
     for region in ["north-america", "europe"] {
         let region = KNOWLEDGE.lexicon.names.find(region);
-        let count = KNOWLEDGE
-            .accounts
-            .iter()
-            .filter(|a| a.regions.contains(&region))
-            .count();
+        let count = KNOWLEDGE.accounts.iter().filter(|a| a.regions.contains(&region)).count();
         assert!(count >= 100, "{count}");
     }
 }
@@ -83,15 +64,7 @@ fn every_account_says_bill_size_and_main_areas() {
             }
         };
         need("mass", account.mass.is_some());
-        for area in [
-            "bill",
-            "head",
-            "upperparts",
-            "underparts",
-            "wing",
-            "tail",
-            "legs",
-        ] {
+        for area in ["bill", "head", "upperparts", "underparts", "wing", "tail", "legs"] {
             let name = lexicon.names.find(area);
             let covered = shown.iter().any(|t| {
                 lexicon.topography.covers(name, t.area)
@@ -132,10 +105,7 @@ fn masses_stand_in_the_published_order() {
     ];
     for (english, published) in order {
         let mass = account(english).mass.unwrap();
-        assert!(
-            (mass - published).abs() < 0.05,
-            "{english}: {mass}, published {published}"
-        );
+        assert!((mass - published).abs() < 0.05, "{english}: {mass}, published {published}");
     }
     assert!(order.is_sorted_by(|a, b| a.1 < b.1));
 }
@@ -154,10 +124,7 @@ fn bill_proportions_follow_the_published_measures() {
         ("Brown Creeper", "Golden-crowned Kinglet"),
         ("Carolina Wren", "House Sparrow"),
     ] {
-        assert!(
-            proportion(longer) > proportion(shorter),
-            "{longer} against {shorter}"
-        );
+        assert!(proportion(longer) > proportion(shorter), "{longer} against {shorter}");
     }
     // Bill depth at the nostril, in millimetres.
     let depth = |english: &str| account(english).measures.bill_depth.unwrap();
@@ -174,54 +141,25 @@ fn bill_proportions_follow_the_published_measures() {
 /// Common practice in the field, as every watcher is taught it.
 #[test]
 fn common_practice_is_in_the_accounts() {
-    for nuthatch in [
-        "White-breasted Nuthatch",
-        "Red-breasted Nuthatch",
-        "Eurasian Nuthatch",
-    ] {
+    for nuthatch in ["White-breasted Nuthatch", "Red-breasted Nuthatch", "Eurasian Nuthatch"] {
         let down = traits(account(nuthatch)).iter().any(|t| {
             let value = t.value.text(&KNOWLEDGE.lexicon);
             value.contains("head-first") || value.contains("down")
         });
         assert!(down, "{nuthatch} goes down trunks head first");
     }
-    assert!(
-        shows("Mourning Dove", "head", "size", "small"),
-        "a mourning dove is small-headed"
-    );
-    assert!(
-        shows("Mourning Dove", "tail", "length", "long"),
-        "and long-tailed"
-    );
+    assert!(shows("Mourning Dove", "head", "size", "small"), "a mourning dove is small-headed");
+    assert!(shows("Mourning Dove", "tail", "length", "long"), "and long-tailed");
     let moves = |english: &str, wanted: &[&str]| {
-        wanted
-            .iter()
-            .any(|v| shows(english, "tail", "behaviour", v))
+        wanted.iter().any(|v| shows(english, "tail", "behaviour", v))
     };
+    assert!(moves("Eastern Phoebe", &["dip", "pump", "wag", "bob"]), "a phoebe dips its tail");
+    assert!(moves("American Redstart", &["fan", "spread"]), "an American redstart fans its tail");
+    assert!(moves("White Wagtail", &["wag", "pump", "bob"]), "a wagtail wags its tail");
+    assert!(shows("Eastern Meadowlark", "tail", "length", "short"), "a meadowlark is short-tailed");
+    assert!(shows("Eastern Meadowlark", "bill", "shape", "pointed"), "and sharp-billed");
     assert!(
-        moves("Eastern Phoebe", &["dip", "pump", "wag", "bob"]),
-        "a phoebe dips its tail"
-    );
-    assert!(
-        moves("American Redstart", &["fan", "spread"]),
-        "an American redstart fans its tail"
-    );
-    assert!(
-        moves("White Wagtail", &["wag", "pump", "bob"]),
-        "a wagtail wags its tail"
-    );
-    assert!(
-        shows("Eastern Meadowlark", "tail", "length", "short"),
-        "a meadowlark is short-tailed"
-    );
-    assert!(
-        shows("Eastern Meadowlark", "bill", "shape", "pointed"),
-        "and sharp-billed"
-    );
-    assert!(
-        ["notched", "forked"]
-            .iter()
-            .any(|v| shows("American Goldfinch", "tail", "shape", v)),
+        ["notched", "forked"].iter().any(|v| shows("American Goldfinch", "tail", "shape", v)),
         "a goldfinch's tail is notched"
     );
 }

@@ -6,10 +6,7 @@ use std::fs;
 
 fn rectrix(args: &[&str]) -> Command {
     let mut command = Command::cargo_bin("rectrix").unwrap();
-    command
-        .args(args)
-        .env_remove("NO_COLOR")
-        .env("COLUMNS", "80");
+    command.args(args).env_remove("NO_COLOR").env("COLUMNS", "80");
     command
 }
 
@@ -36,14 +33,8 @@ fn marks(reading: &Value) -> Vec<String> {
         .iter()
         .map(|t| {
             let text = |key: &str| t[key].as_str().unwrap().to_owned();
-            [
-                text("area"),
-                text("aspect"),
-                text("value"),
-                text("polarity"),
-                text("certainty"),
-            ]
-            .join(" ")
+            [text("area"), text("aspect"), text("value"), text("polarity"), text("certainty")]
+                .join(" ")
         })
         .collect()
 }
@@ -62,10 +53,7 @@ fn reads_the_first_example() {
         "throat colour black present sure",
         "tail behaviour bob present sure",
     ] {
-        assert!(
-            found.iter().any(|f| f == expected),
-            "{expected} in {found:?}"
-        );
+        assert!(found.iter().any(|f| f == expected), "{expected} in {found:?}");
     }
     assert_eq!(found.len(), 7);
     assert_eq!(reading["unplaced"].as_array().unwrap().len(), 0);
@@ -75,17 +63,8 @@ fn reads_the_first_example() {
     assert_eq!(first["mark"], "bill-shape");
     let candidates = reading["birds"][0]["candidates"].as_array().unwrap();
     assert_eq!(candidates.len(), 5);
-    assert!(
-        candidates
-            .iter()
-            .all(|c| !c["fits"].as_array().unwrap().is_empty())
-    );
-    assert!(
-        !reading["birds"][0]["look_next"]
-            .as_array()
-            .unwrap()
-            .is_empty()
-    );
+    assert!(candidates.iter().all(|c| !c["fits"].as_array().unwrap().is_empty()));
+    assert!(!reading["birds"][0]["look_next"].as_array().unwrap().is_empty());
 }
 
 #[test]
@@ -102,10 +81,7 @@ fn tells_absent_unseen_and_hedged_apart() {
         "underparts pattern streaked present sure",
         "bird colour brown present hedged",
     ] {
-        assert!(
-            found.iter().any(|f| f == expected),
-            "{expected} in {found:?}"
-        );
+        assert!(found.iter().any(|f| f == expected), "{expected} in {found:?}");
     }
     let sparrows = reading["birds"][0]["candidates"]
         .as_array()
@@ -118,12 +94,8 @@ fn tells_absent_unseen_and_hedged_apart() {
 
 #[test]
 fn reports_exactly_the_nonsense() {
-    let reading = json(&[
-        "read",
-        "--format",
-        "json",
-        "a glorby crown, red flumpish breast and zanted tail",
-    ]);
+    let reading =
+        json(&["read", "--format", "json", "a glorby crown, red flumpish breast and zanted tail"]);
     let unplaced: Vec<&str> = reading["unplaced"]
         .as_array()
         .unwrap()
@@ -147,10 +119,7 @@ fn every_output_fits_the_published_schema() {
         "🐦",
     ] {
         let reading = json(&["read", "--format", "json", note]);
-        let wrong: Vec<String> = validator
-            .iter_errors(&reading)
-            .map(|e| e.to_string())
-            .collect();
+        let wrong: Vec<String> = validator.iter_errors(&reading).map(|e| e.to_string()).collect();
         assert!(wrong.is_empty(), "{note}: {wrong:?}");
     }
 }
@@ -159,47 +128,21 @@ fn every_output_fits_the_published_schema() {
 fn each_line_gives_one_line_in_order() {
     let input = "black crown\n\nred bill\r\n   \nno wing bars";
     let (stdout, _, code) = output(
-        rectrix(&[
-            "read",
-            "--each-line",
-            "--format",
-            "jsonl",
-            "--top",
-            "0",
-            "-",
-        ])
-        .write_stdin(input),
+        rectrix(&["read", "--each-line", "--format", "jsonl", "--top", "0", "-"])
+            .write_stdin(input),
     );
     assert_eq!(code, 0);
-    let lines: Vec<Value> = stdout
-        .lines()
-        .map(|l| serde_json::from_str(l).unwrap())
-        .collect();
-    let texts: Vec<&str> = lines
-        .iter()
-        .map(|l| l["note"]["text"].as_str().unwrap())
-        .collect();
-    assert_eq!(
-        texts,
-        ["black crown", "", "red bill", "   ", "no wing bars"]
-    );
+    let lines: Vec<Value> = stdout.lines().map(|l| serde_json::from_str(l).unwrap()).collect();
+    let texts: Vec<&str> = lines.iter().map(|l| l["note"]["text"].as_str().unwrap()).collect();
+    assert_eq!(texts, ["black crown", "", "red bill", "   ", "no wing bars"]);
     assert_eq!(lines[0]["birds"][0]["traits"][0]["area"], "crown");
-    assert!(
-        lines[0]["birds"][0]["candidates"]
-            .as_array()
-            .unwrap()
-            .is_empty()
-    );
+    assert!(lines[0]["birds"][0]["candidates"].as_array().unwrap().is_empty());
 }
 
 #[test]
 fn csv_has_one_row_a_mark() {
-    let (stdout, _, code) = output(&mut rectrix(&[
-        "read",
-        "--format",
-        "csv",
-        "black \"hood\", two, white wing bars",
-    ]));
+    let (stdout, _, code) =
+        output(&mut rectrix(&["read", "--format", "csv", "black \"hood\", two, white wing bars"]));
     assert_eq!(code, 0);
     let mut rows = csv::Reader::from_reader(stdout.as_bytes());
     assert_eq!(rows.headers().unwrap().len(), 16);
@@ -213,10 +156,7 @@ fn regions_change_the_yardstick() {
     assert_eq!(reading["yardsticks"][0]["taken"], "European Robin");
     let (_, stderr, code) = output(&mut rectrix(&["read", "--region", "mars", note]));
     assert_eq!(code, 2);
-    assert!(
-        stderr.contains("no region `mars`") && stderr.contains("europe"),
-        "{stderr}"
-    );
+    assert!(stderr.contains("no region `mars`") && stderr.contains("europe"), "{stderr}");
 }
 
 #[test]
@@ -235,10 +175,7 @@ fn a_checklist_limits_and_weighs() {
     ];
     let (stdout, stderr, code) = output(&mut rectrix(&args));
     assert_eq!(code, 0);
-    assert!(
-        stderr.contains("Fen Wyvern") && stderr.contains("no account"),
-        "{stderr}"
-    );
+    assert!(stderr.contains("Fen Wyvern") && stderr.contains("no account"), "{stderr}");
     let reading: Value = serde_json::from_str(&stdout).unwrap();
     let candidates = reading["birds"][0]["candidates"].as_array().unwrap();
     assert_eq!(candidates.len(), 3);
@@ -256,19 +193,12 @@ fn bad_input_is_refused_with_its_place() {
     let (_, stderr, code) = output(rectrix(&["read", "-"]).write_stdin("black\0crown"));
     assert_eq!(code, 2);
     assert!(stderr.contains("zero byte"), "{stderr}");
-    let (_, stderr, code) = output(&mut rectrix(&[
-        "read",
-        "--among",
-        "no-such-file",
-        "black crown",
-    ]));
+    let (_, stderr, code) =
+        output(&mut rectrix(&["read", "--among", "no-such-file", "black crown"]));
     assert_eq!(code, 2);
     assert!(stderr.contains("no-such-file"), "{stderr}");
     assert_eq!(output(&mut rectrix(&["reed"])).2, 2);
-    assert_eq!(
-        output(rectrix(&["read", "--each-line", "a note"]).write_stdin("")).2,
-        2
-    );
+    assert_eq!(output(rectrix(&["read", "--each-line", "a note"]).write_stdin("")).2, 2);
 }
 
 #[test]
@@ -306,11 +236,7 @@ fn a_broken_lexicon_file_is_shown_with_place_reason_and_hint() {
             "rule ours\n  means x\n  | $q:colour $a:area -> $a * $q\n  => \"black crown\" : crown colour black\n",
             ["own.rules:1", "no counter-example", "=/"],
         ),
-        (
-            "own.acc",
-            "Quill Finch\n",
-            ["own.acc:1", "label: text", "such as"],
-        ),
+        ("own.acc", "Quill Finch\n", ["own.acc:1", "label: text", "such as"]),
     ] {
         let path = folder.path().join(name);
         fs::write(&path, text).unwrap();
@@ -350,17 +276,9 @@ fn own_words_and_accounts_override() {
     ]);
     assert_eq!(reading["unplaced"].as_array().unwrap().len(), 0);
     assert!(marks(&reading).contains(&"crown colour fen-gold present sure".to_owned()));
-    assert_eq!(
-        reading["birds"][0]["candidates"][0]["species"],
-        "Quill Finch"
-    );
-    let (stdout, stderr, code) = output(&mut rectrix(&[
-        "--lexicon",
-        &own,
-        "lexicon",
-        "check",
-        "--strict",
-    ]));
+    assert_eq!(reading["birds"][0]["candidates"][0]["species"], "Quill Finch");
+    let (stdout, stderr, code) =
+        output(&mut rectrix(&["--lexicon", &own, "lexicon", "check", "--strict"]));
     assert_eq!(code, 0, "{stderr}");
     assert!(stdout.contains("all well"), "{stdout}");
 }
@@ -417,21 +335,14 @@ fn a_reader_that_goes_away_is_no_error() {
     drop(input);
     let out = child.wait_with_output().unwrap();
     assert_eq!(out.status.code(), Some(0));
-    assert!(
-        out.stderr.is_empty(),
-        "{}",
-        String::from_utf8_lossy(&out.stderr)
-    );
+    assert!(out.stderr.is_empty(), "{}", String::from_utf8_lossy(&out.stderr));
 }
 
 #[cfg(target_os = "linux")]
 #[test]
 fn a_full_disk_is_an_error() {
     use std::process::{Command, Stdio};
-    let full = fs::OpenOptions::new()
-        .write(true)
-        .open("/dev/full")
-        .unwrap();
+    let full = fs::OpenOptions::new().write(true).open("/dev/full").unwrap();
     let out = Command::new(env!("CARGO_BIN_EXE_rectrix"))
         .args(["read", "black crown"])
         .stdout(Stdio::from(full))

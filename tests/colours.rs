@@ -8,10 +8,7 @@ use rstest::rstest;
 fn distance(a: &str, b: &str) -> f32 {
     let knowledge = built_in::knowledge();
     let names = &knowledge.lexicon.names;
-    let found = knowledge
-        .lexicon
-        .colours
-        .distance(names.find(a), names.find(b));
+    let found = knowledge.lexicon.colours.distance(names.find(a), names.find(b));
     found.unwrap_or_else(|| panic!("{a} or {b} has no place"))
 }
 
@@ -32,10 +29,7 @@ fn distance(a: &str, b: &str) -> f32 {
 #[case("blue-grey", "grey", "red")]
 fn near_and_far(#[case] colour: &str, #[case] near: &str, #[case] far: &str) {
     let (near_by, far_off) = (distance(colour, near), distance(colour, far));
-    assert!(
-        near_by < far_off,
-        "{colour}: {near} at {near_by}, {far} at {far_off}"
-    );
+    assert!(near_by < far_off, "{colour}: {near} at {near_by}, {far} at {far_off}");
 }
 
 /// CSS Color Module Level 4 (W3C), named colours, as sRGB.
@@ -57,15 +51,8 @@ fn places_are_near_the_published_ones(
     #[case] b: u8,
 ) {
     let knowledge = built_in::knowledge();
-    let ours = knowledge
-        .lexicon
-        .colours
-        .place(knowledge.lexicon.names.find(name))
-        .unwrap();
+    let ours = knowledge.lexicon.colours.place(knowledge.lexicon.names.find(name)).unwrap();
     let published: Lab = Srgb::new(r, g, b).into_format::<f32>().into_color();
     let far = ours.difference(published);
-    assert!(
-        far < 12.0,
-        "{name}: {ours:?}, published {published:?}, {far} apart"
-    );
+    assert!(far < 12.0, "{name}: {ours:?}, published {published:?}, {far} apart");
 }

@@ -8,10 +8,7 @@ use std::fs::{read_dir, read_to_string};
 
 fn all_notes(folder: &str) -> Vec<GoldNote> {
     let folder = format!("{}/corpus-synthetic/{folder}", env!("CARGO_MANIFEST_DIR"));
-    let mut files: Vec<_> = read_dir(folder)
-        .unwrap()
-        .map(|e| e.unwrap().path())
-        .collect();
+    let mut files: Vec<_> = read_dir(folder).unwrap().map(|e| e.unwrap().path()).collect();
     files.sort();
     let mut out = Vec::new();
     for file in files {
@@ -49,14 +46,6 @@ fn the_notes_are_read_as_expected() {
     }
     let total = score.total();
     let report = score.misses.join("\n");
-    assert!(
-        total.precision() >= 0.97,
-        "precision {:.3}\n{report}",
-        total.precision()
-    );
-    assert!(
-        total.recall() >= 0.96,
-        "recall {:.3}\n{report}",
-        total.recall()
-    );
+    assert!(total.precision() >= 0.97, "precision {:.3}\n{report}", total.precision());
+    assert!(total.recall() >= 0.96, "recall {:.3}\n{report}", total.recall());
 }

@@ -73,16 +73,11 @@ fn modules_use_only_those_before_them() {
         };
         let text = read_to_string(&path).unwrap();
         for (line, found) in text.lines().enumerate().flat_map(|(n, line)| {
-            line.match_indices("crate::")
-                .map(move |(at, _)| (n + 1, &line[at + 7..]))
+            line.match_indices("crate::").map(move |(at, _)| (n + 1, &line[at + 7..]))
         }) {
             let end = found.find(|c: char| !(c.is_alphanumeric() || c == '_'));
             let used = &found[..end.unwrap_or(found.len())];
-            if ORDER
-                .iter()
-                .position(|m| *m == used)
-                .is_some_and(|p| p > place)
-            {
+            if ORDER.iter().position(|m| *m == used).is_some_and(|p| p > place) {
                 wrong.push(format!("{}:{line}: {module} uses {used}", path.display()));
             }
         }
@@ -103,15 +98,8 @@ fn source_files_stay_small() {
 
 #[test]
 fn the_library_touches_no_files_and_prints_nothing() {
-    let forbidden = [
-        "std::fs",
-        "std::net",
-        "println!",
-        "print!(",
-        "std::env",
-        "SystemTime",
-        "std::process",
-    ];
+    let forbidden =
+        ["std::fs", "std::net", "println!", "print!(", "std::env", "SystemTime", "std::process"];
     let mut wrong = Vec::new();
     for path in all_sources() {
         if module_of(&path).is_none() {
@@ -135,15 +123,7 @@ const SCHEMA_WORDS: [&str; 4] = ["bird", "size", "mark", "all"];
 fn the_engine_knows_no_birds() {
     let knowledge = rectrix::built_in::knowledge();
     let lexicon = &knowledge.lexicon;
-    let kinds = [
-        "area",
-        "colour",
-        "pattern",
-        "shape",
-        "species",
-        "yardstick",
-        "habitat",
-    ];
+    let kinds = ["area", "colour", "pattern", "shape", "species", "yardstick", "habitat"];
     let words: Vec<&str> = lexicon
         .vocabulary
         .terms
@@ -157,10 +137,7 @@ fn the_engine_knows_no_birds() {
     for path in all_sources() {
         let text = read_to_string(&path).unwrap();
         let code = text.split("#[cfg(test)]").next().unwrap_or("");
-        for (number, line) in code
-            .lines()
-            .enumerate()
-            .filter(|(_, l)| !l.trim().starts_with("//"))
+        for (number, line) in code.lines().enumerate().filter(|(_, l)| !l.trim().starts_with("//"))
         {
             for quoted in line.split('"').skip(1).step_by(2) {
                 if words.contains(&quoted) {
@@ -169,11 +146,7 @@ fn the_engine_knows_no_birds() {
             }
         }
     }
-    assert!(
-        wrong.is_empty(),
-        "words of the lexicon in the code:\n{}",
-        wrong.join("\n")
-    );
+    assert!(wrong.is_empty(), "words of the lexicon in the code:\n{}", wrong.join("\n"));
 }
 
 #[test]

@@ -24,10 +24,7 @@ fn note() -> impl Strategy<Value = String> {
             "\"", "’", "&", "w/", "🐦", "é", "\u{feff}", "\u{0301}"]).prop_map(str::to_owned),
     ];
     prop::collection::vec(
-        (
-            word,
-            prop_oneof![8 => Just(" "), 1 => Just(""), 1 => Just("\t")],
-        ),
+        (word, prop_oneof![8 => Just(" "), 1 => Just(""), 1 => Just("\t")]),
         0..40,
     )
     .prop_map(|words| words.into_iter().map(|(w, s)| w + s).collect())
@@ -91,11 +88,7 @@ fn very_long_notes_are_read_in_step() {
     for count in [10, 1_000, 20_000] {
         let text = sentence.repeat(count);
         let reading = KNOWLEDGE.reader("north-america").read(&text);
-        let joined: usize = reading
-            .segments
-            .iter()
-            .map(|s| s.span.end - s.span.start)
-            .sum();
+        let joined: usize = reading.segments.iter().map(|s| s.span.end - s.span.start).sum();
         assert_eq!(joined, text.len());
         assert!(reading.traits.len() >= 3);
     }
@@ -104,11 +97,5 @@ fn very_long_notes_are_read_in_step() {
 #[test]
 fn deep_nesting_is_no_danger() {
     let text = "tail long ".repeat(5_000);
-    assert!(
-        !KNOWLEDGE
-            .reader("north-america")
-            .read(&text)
-            .traits
-            .is_empty()
-    );
+    assert!(!KNOWLEDGE.reader("north-america").read(&text).traits.is_empty());
 }

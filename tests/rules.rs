@@ -8,10 +8,6 @@ use rectrix::reading::Reader;
 fn every_example_holds() {
     let (lexicon, rules) = Knowledge::read_language(&rectrix::built_in::layers()).unwrap();
     let wrong = check(&Reader::new(&lexicon, &rules, "north-america"));
-    assert!(
-        wrong.0.is_empty(),
-        "{} examples fail:\n{wrong}",
-        wrong.0.len()
-    );
+    assert!(wrong.0.is_empty(), "{} examples fail:\n{wrong}", wrong.0.len());
     assert!(rules.rules.iter().filter(|r| !r.is_phrase).count() >= 10);
 }

@@ -9,16 +9,10 @@ use rectrix::output::{Analyst, NoteReading, Options};
 use std::sync::LazyLock;
 
 static KNOWLEDGE: LazyLock<Knowledge> = LazyLock::new(built_in::knowledge);
-const NARROW: Layout = Layout {
-    width: 80,
-    region_named: false,
-};
+const NARROW: Layout = Layout { width: 80, region_named: false };
 
 fn read(note: &str, top: usize) -> NoteReading {
-    let options = Options {
-        top,
-        checklist: Checklist::all(&KNOWLEDGE.accounts),
-    };
+    let options = Options { top, checklist: Checklist::all(&KNOWLEDGE.accounts) };
     Analyst::new(&KNOWLEDGE, "north-america", options).analyse("1", note)
 }
 
@@ -28,10 +22,7 @@ fn plain(text: &str) -> String {
 
 #[test]
 fn the_view_of_a_note() {
-    let reading = read(
-        "Robin-sized, orange below, black hood, bobs tail. Bill glorby?",
-        0,
-    );
+    let reading = read("Robin-sized, orange below, black hood, bobs tail. Bill glorby?", 0);
     insta::assert_snapshot!(plain(&view(&reading, NARROW)));
 }
 

@@ -397,6 +397,9 @@ voice jangle
   also    jingly
   means   a run of rough metal notes like shaken keys
 
+voice jeet
+  means   a thin jeet
+
 voice kee
   also    keee, kee kee, kee kee kee, kee yar, kee arr, kee ar, pee yoo, keeyah, kee yoo, kree, kreee
   also    keer, keerr, key key key, kya, kyar, kek, kek kek, kek kek kek, kak, kak kak, kak kak kak

@@ -44,9 +44,7 @@ fn collect(path: &Path, named: bool, out: &mut Vec<Source>) -> Result<(), Failur
         }
         return Ok(());
     }
-    let known = path
-        .extension()
-        .is_some_and(|e| ENDINGS.iter().any(|known| e == *known));
+    let known = path.extension().is_some_and(|e| ENDINGS.iter().any(|known| e == *known));
     if known {
         out.push(Source::new(path.display().to_string(), text_file(path)?));
     } else if named {
@@ -67,10 +65,7 @@ pub fn text_file(path: &Path) -> Result<String, Failure> {
 /// Standard input as UTF-8.
 pub fn standard_input() -> Result<String, Failure> {
     let mut bytes = Vec::new();
-    io::stdin()
-        .lock()
-        .read_to_end(&mut bytes)
-        .map_err(Failure::Input)?;
+    io::stdin().lock().read_to_end(&mut bytes).map_err(Failure::Input)?;
     utf8(bytes, "standard input")
 }
 
@@ -118,16 +113,10 @@ pub fn render(wrong: &Diagnostics) -> String {
         let snippet = Snippet::source(text.as_ref())
             .path(one.source.name.as_ref())
             .annotation(AnnotationKind::Primary.span(start..end.max(start)));
-        let mut groups: Vec<Group<'_>> = vec![
-            level
-                .primary_title(one.message.as_str())
-                .id(one.code)
-                .element(snippet),
-        ];
+        let mut groups: Vec<Group<'_>> =
+            vec![level.primary_title(one.message.as_str()).id(one.code).element(snippet)];
         if let Some(hint) = &one.hint {
-            groups.push(Group::with_title(
-                Level::HELP.secondary_title(hint.as_str()),
-            ));
+            groups.push(Group::with_title(Level::HELP.secondary_title(hint.as_str())));
         }
         out.push_str(&renderer.render(&groups).to_string());
         out.push_str("\n\n");

@@ -20,19 +20,13 @@ pub fn check(args: &Args, check: &CheckArgs) -> Result<ExitCode, Failure> {
     if check.kinds {
         return print(&kinds(&knowledge.lexicon, &knowledge.rules));
     }
-    wrong
-        .0
-        .extend(proof::check(&knowledge.reader(knowledge.lexicon.default_region())).0);
+    wrong.0.extend(proof::check(&knowledge.reader(knowledge.lexicon.default_region())).0);
     let counts = format!(
         "{} terms, {} rules and phrases, {} accounts with {} forms: {}\n",
         knowledge.lexicon.vocabulary.terms.len(),
         knowledge.rules.rules.len(),
         knowledge.accounts.len(),
-        knowledge
-            .accounts
-            .iter()
-            .map(|a| a.forms.len())
-            .sum::<usize>(),
+        knowledge.accounts.iter().map(|a| a.forms.len()).sum::<usize>(),
         verdict(&wrong)
     );
     anstream::eprint!("{}", render(&wrong));
@@ -73,10 +67,8 @@ fn kinds(lexicon: &Lexicon, rules: &Rules) -> String {
 /// Finds terms.
 pub fn find(args: &Args, find: &FindArgs) -> Result<ExitCode, Failure> {
     let (lexicon, _) = Knowledge::read_language(&layers(&args.lexicon)?)?;
-    let pattern = RegexBuilder::new(&find.pattern)
-        .case_insensitive(true)
-        .build()
-        .map_err(|error| {
+    let pattern =
+        RegexBuilder::new(&find.pattern).case_insensitive(true).build().map_err(|error| {
             Failure::Bad(
                 format!("`{}` is no regular expression: {error}", find.pattern),
                 "escape signs such as ( [ . with a backslash".to_owned(),

@@ -18,10 +18,7 @@ const DEFAULT_WIDTH: usize = 80;
 pub fn read(args: &Args, read: &ReadArgs) -> Result<ExitCode, Failure> {
     let knowledge = knowledge(&args.lexicon)?;
     let region = region(&knowledge, read.note.region.as_deref())?;
-    let options = Options {
-        top: read.top,
-        checklist: prior(&knowledge, read, &region)?,
-    };
+    let options = Options { top: read.top, checklist: prior(&knowledge, read, &region)? };
     let analyst = Analyst::new(&knowledge, &region, options);
     let layout = layout(&read.note);
     let stdout = anstream::stdout();
@@ -58,11 +55,7 @@ fn each_line(
     let mut number = 0usize;
     loop {
         bytes.clear();
-        if input
-            .read_until(b'\n', &mut bytes)
-            .map_err(Failure::Input)?
-            == 0
-        {
+        if input.read_until(b'\n', &mut bytes).map_err(Failure::Input)? == 0 {
             return Ok(());
         }
         number += 1;
@@ -95,11 +88,7 @@ impl Printer {
             csv::head(&mut rows).map_err(csv_failure)?;
             write_rows(rows, out)?;
         }
-        Ok(Self {
-            format,
-            layout,
-            first: true,
-        })
+        Ok(Self { format, layout, first: true })
     }
 
     fn print(&mut self, reading: &NoteReading, out: &mut impl Write) -> Result<(), Failure> {
@@ -134,9 +123,7 @@ impl Printer {
 }
 
 fn write_rows(rows: ::csv::Writer<Vec<u8>>, out: &mut impl Write) -> Result<(), Failure> {
-    let bytes = rows
-        .into_inner()
-        .map_err(|e| Failure::Write(io::Error::other(e.to_string())))?;
+    let bytes = rows.into_inner().map_err(|e| Failure::Write(io::Error::other(e.to_string())))?;
     out.write_all(&bytes).map_err(Failure::Write)
 }
 
@@ -152,10 +139,7 @@ fn json_failure(error: serde_json::Error) -> Failure {
 pub fn gaps(args: &Args, note_args: &NoteArgs) -> Result<ExitCode, Failure> {
     let knowledge = knowledge(&args.lexicon)?;
     let region = region(&knowledge, note_args.region.as_deref())?;
-    let options = Options {
-        top: 0,
-        checklist: Checklist::all(&knowledge.accounts),
-    };
+    let options = Options { top: 0, checklist: Checklist::all(&knowledge.accounts) };
     let reading = Analyst::new(&knowledge, &region, options).analyse("1", &note(note_args)?);
     print(&gaps_view(&reading, layout(note_args)))
 }
@@ -178,9 +162,7 @@ pub fn schema() -> Result<ExitCode, Failure> {
 /// Prints a text.
 pub fn print(text: &str) -> Result<ExitCode, Failure> {
     let mut out = anstream::stdout().lock();
-    out.write_all(text.as_bytes())
-        .and_then(|()| out.flush())
-        .map_err(Failure::Write)?;
+    out.write_all(text.as_bytes()).and_then(|()| out.flush()).map_err(Failure::Write)?;
     Ok(ExitCode::SUCCESS)
 }
 
@@ -208,9 +190,8 @@ fn region(knowledge: &Knowledge, named: Option<&str>) -> Result<String, Failure>
         return Ok(lexicon.default_region().to_owned());
     };
     let wanted = named.to_lowercase().replace([' ', '_'], "-");
-    let found = lexicon
-        .others("region")
-        .find(|r| r.id == wanted || r.items("also").any(|a| a == wanted));
+    let found =
+        lexicon.others("region").find(|r| r.id == wanted || r.items("also").any(|a| a == wanted));
     found.map(|r| r.id.clone()).ok_or_else(|| {
         let known: Vec<&str> = lexicon.others("region").map(|r| r.id.as_str()).collect();
         Failure::Bad(
@@ -249,8 +230,5 @@ fn layout(args: &NoteArgs) -> Layout {
     let width = terminal_size::terminal_size()
         .map_or(DEFAULT_WIDTH, |(width, _)| usize::from(width.0))
         .clamp(40, 120);
-    Layout {
-        width,
-        region_named: args.region.is_some(),
-    }
+    Layout { width, region_named: args.region.is_some() }
 }

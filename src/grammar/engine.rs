@@ -63,14 +63,7 @@ impl<'a> Engine<'a> {
         trace: bool,
     ) -> Self {
         let memo = vec![UNTRIED; rules.rules.len() * (tokens.len() + 1)];
-        Self {
-            lexicon,
-            rules,
-            region,
-            tokens,
-            memo,
-            trace,
-        }
+        Self { lexicon, rules, region, tokens, memo, trace }
     }
 
     /// Every match, left to right.
@@ -84,13 +77,7 @@ impl<'a> Engine<'a> {
             };
             let mut steps = Vec::new();
             let records = self.evaluate(rule, alternative, at, 0, &mut steps);
-            out.push(Match {
-                rule,
-                start: at,
-                end,
-                records,
-                steps,
-            });
+            out.push(Match { rule, start: at, end, records, steps });
             at = end;
         }
         out
@@ -147,22 +134,18 @@ impl<'a> Engine<'a> {
     /// Where `pattern` ends if it fits at `at`.
     fn fits(&mut self, pattern: &'a Pattern, at: usize) -> Option<usize> {
         match pattern {
-            Pattern::Kind(set) => self
-                .tokens
-                .get(at)
-                .filter(|t| t.kinds & set != 0)
-                .map(|_| at + 1),
+            Pattern::Kind(set) => {
+                self.tokens.get(at).filter(|t| t.kinds & set != 0).map(|_| at + 1)
+            }
             Pattern::KindOf(set, ids) => {
                 let token = self.tokens.get(at)?;
                 let sense = token.sense(self.lexicon, *set, self.region)?;
                 let id = self.lexicon.vocabulary.terms[sense.term as usize].id;
                 ids.contains(&id).then_some(at + 1)
             }
-            Pattern::Word(word) => self
-                .tokens
-                .get(at)
-                .filter(|t| t.first == *word && t.last == *word)
-                .map(|_| at + 1),
+            Pattern::Word(word) => {
+                self.tokens.get(at).filter(|t| t.first == *word && t.last == *word).map(|_| at + 1)
+            }
             Pattern::Phrase(p) => self.phrase(*p, at).map(|(end, _)| end),
             Pattern::Seq(items) => items.iter().try_fold(at, |at, item| self.fits(item, at)),
             Pattern::Alt(items) => items.iter().find_map(|item| self.fits(item, at)),
@@ -175,9 +158,7 @@ impl<'a> Engine<'a> {
             Pattern::Not(inner) => self.fits(inner, at).is_none().then_some(at),
             Pattern::And(inner) => self.fits(inner, at).map(|_| at),
             Pattern::Behind(yes, inner) => {
-                let fits = at
-                    .checked_sub(1)
-                    .is_some_and(|b| self.fits(inner, b) == Some(at));
+                let fits = at.checked_sub(1).is_some_and(|b| self.fits(inner, b) == Some(at));
                 (fits == *yes).then_some(at)
             }
             Pattern::Start => (at == 0).then_some(at),
@@ -211,11 +192,7 @@ impl<'a> Engine<'a> {
         let mut kept: Vec<Vec<Said>> = vec![Vec::new(); alternative.captures.len()];
         let mine = steps.len();
         if self.trace {
-            steps.push(Step {
-                depth,
-                rule,
-                span: Span::default(),
-            });
+            steps.push(Step { depth, rule, span: Span::default() });
         }
         let end = self.walk(&alternative.pattern, at, None, &mut kept, depth, steps);
         if let (true, Some(end)) = (self.trace, end)
@@ -259,9 +236,9 @@ impl<'a> Engine<'a> {
                 }
                 Some(end)
             }
-            Pattern::Seq(items) => items
-                .iter()
-                .try_fold(at, |at, item| self.walk(item, at, into, kept, depth, steps)),
+            Pattern::Seq(items) => {
+                items.iter().try_fold(at, |at, item| self.walk(item, at, into, kept, depth, steps))
+            }
             Pattern::Alt(items) => {
                 let item = items.iter().find(|item| self.fits(item, at).is_some())?;
                 self.walk(item, at, into, kept, depth, steps)
@@ -307,17 +284,10 @@ fn yielded(yields: &Yield, kept: &[Vec<Said>]) -> Vec<Said> {
         Yield::OrEmpty(name) if kept[*name].is_empty() => vec![Said::default()],
         Yield::OrEmpty(name) => kept[*name].clone(),
         Yield::Folded(name) => {
-            vec![
-                kept[*name]
-                    .iter()
-                    .fold(Said::default(), |all, one| all.merge(one)),
-            ]
+            vec![kept[*name].iter().fold(Said::default(), |all, one| all.merge(one))]
         }
         Yield::Literal(record, taken, upper) => {
-            let mut said = Said {
-                record: **record,
-                ..Said::default()
-            };
+            let mut said = Said { record: **record, ..Said::default() };
             for &(to, name, from) in taken {
                 if let Some(first) = kept[name].first() {
                     said.record.set(to, first.get(from));
@@ -335,9 +305,7 @@ fn yielded(yields: &Yield, kept: &[Vec<Said>]) -> Vec<Said> {
             let mut lists = items.iter().map(|item| yielded(item, kept));
             let first = lists.next().unwrap_or_default();
             lists.fold(first, |left, right| {
-                left.iter()
-                    .flat_map(|l| right.iter().map(|r| l.merge(r)))
-                    .collect()
+                left.iter().flat_map(|l| right.iter().map(|r| l.merge(r))).collect()
             })
         }
     }

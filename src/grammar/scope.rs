@@ -114,9 +114,7 @@ fn give_on(forces: &Forces, tokens: &[Token], matches: &mut [Match], first: usiz
     for next in first + 1..matches.len() {
         let between = &tokens[matches[next - 1].end..matches[next].start];
         let linked = between.iter().any(|t| t.kinds & forces.links != 0)
-            && between
-                .iter()
-                .all(|t| t.kinds & (forces.closes | forces.scope) == 0)
+            && between.iter().all(|t| t.kinds & (forces.closes | forces.scope) == 0)
             && between.len() <= MOST_BETWEEN;
         if !linked {
             break;

@@ -67,11 +67,7 @@ fn distance(word: &str, form: &str) -> f64 {
     letters.sort_unstable();
     of_form.sort_unstable();
     let same_letters = if letters == of_form { -0.4 } else { 0.0 };
-    let first = if word.as_bytes().first() == form.as_bytes().first() {
-        0.0
-    } else {
-        0.3
-    };
+    let first = if word.as_bytes().first() == form.as_bytes().first() { 0.0 } else { 0.3 };
     f64::from(edits) + same_letters + first - 0.2 * strsim::jaro_winkler(word, form)
 }
 
@@ -114,19 +110,12 @@ fn nearest_form(lexicon: &Lexicon, word: &str, able: KindSet) -> Option<WordId> 
             }
         }
     }
-    best.filter(|_| !tied)
-        .and_then(|(_, form, _)| lexicon.vocabulary.word(form))
+    best.filter(|_| !tied).and_then(|(_, form, _)| lexicon.vocabulary.word(form))
 }
 
 /// Whether two forms are read as the same term.
 fn same(lexicon: &Lexicon, a: Node, b: Node) -> bool {
-    let first = |n: Node| {
-        lexicon
-            .vocabulary
-            .senses(n)
-            .first()
-            .map(|s| (s.kind, s.term))
-    };
+    let first = |n: Node| lexicon.vocabulary.senses(n).first().map(|s| (s.kind, s.term));
     first(a) == first(b)
 }
 
@@ -144,9 +133,5 @@ pub fn suggestions(lexicon: &Lexicon, word: &str, count: usize) -> Vec<String> {
         .filter(|&(likeness, _)| likeness >= 0.72)
         .collect();
     found.sort_by(|a, b| b.0.total_cmp(&a.0).then(a.1.cmp(b.1)));
-    found
-        .into_iter()
-        .take(count)
-        .map(|(_, form)| form.to_owned())
-        .collect()
+    found.into_iter().take(count).map(|(_, form)| form.to_owned()).collect()
 }

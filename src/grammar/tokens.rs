@@ -91,10 +91,7 @@ impl Basics {
 
     /// The kinds of a class of signs.
     pub fn sign(&self, class: Class) -> KindSet {
-        Class::SIGNS
-            .iter()
-            .position(|&c| c == class)
-            .map_or(0, |i| self.signs[i])
+        Class::SIGNS.iter().position(|&c| c == class).map_or(0, |i| self.signs[i])
     }
 
     /// The kind of unknown words.
@@ -162,16 +159,11 @@ fn look_up(text: &str, words: &[Word], lexicon: &Lexicon, ids: &mut Vec<WordId>)
     let vocabulary = &lexicon.vocabulary;
     let mut scratch = String::new();
     for word in words {
-        if matches!(
-            word.class,
-            Class::Letters | Class::Digits | Class::Symbol | Class::Question
-        ) {
+        if matches!(word.class, Class::Letters | Class::Digits | Class::Symbol | Class::Question) {
             normalise_into(word.span.of(text), &mut scratch);
-            let known = vocabulary.word(&scratch).or_else(|| {
-                scratch
-                    .strip_suffix("'s")
-                    .and_then(|stem| vocabulary.word(stem))
-            });
+            let known = vocabulary
+                .word(&scratch)
+                .or_else(|| scratch.strip_suffix("'s").and_then(|stem| vocabulary.word(stem)));
             ids.push(known.unwrap_or(NO_WORD));
         } else {
             ids.push(NO_WORD);
@@ -260,11 +252,7 @@ fn walk(
     while node != 0 {
         let kinds = vocabulary.kinds(node) & among;
         if kinds != 0 {
-            best = Some(Form {
-                node,
-                end: i,
-                kinds,
-            });
+            best = Some(Form { node, end: i, kinds });
         }
         while words.get(i).is_some_and(|w| w.class == Class::Hyphen) {
             i += 1;
@@ -297,14 +285,8 @@ fn apply_contexts(lexicon: &Lexicon, tokens: &mut [Token]) {
             let out = sense.bound
                 && (near(&context.unless_after, before)
                     || near(&context.unless_before, after)
-                    || context
-                        .only_after
-                        .as_ref()
-                        .is_some_and(|list| !near(list, before))
-                    || context
-                        .only_before
-                        .as_ref()
-                        .is_some_and(|list| !near(list, after)));
+                    || context.only_after.as_ref().is_some_and(|list| !near(list, before))
+                    || context.only_before.as_ref().is_some_and(|list| !near(list, after)));
             if !out {
                 kinds |= sense.kind.bit();
             }

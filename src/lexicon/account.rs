@@ -145,9 +145,6 @@ mod tests {
     #[test]
     fn ids_drop_apostrophes() {
         assert_eq!(species_id("Clark's Nutcracker"), "clarks-nutcracker");
-        assert_eq!(
-            species_id("Black-and-white Warbler"),
-            "black-and-white-warbler"
-        );
+        assert_eq!(species_id("Black-and-white Warbler"), "black-and-white-warbler");
     }
 }

@@ -75,11 +75,8 @@ impl Entry {
         let Some(field) = self.field(key) else {
             return Ok(None);
         };
-        let parsed: Result<Vec<f32>, _> = field
-            .value
-            .split_whitespace()
-            .map(str::parse::<f32>)
-            .collect();
+        let parsed: Result<Vec<f32>, _> =
+            field.value.split_whitespace().map(str::parse::<f32>).collect();
         match parsed {
             Ok(found) if found.len() == count && found.iter().all(|n| n.is_finite()) => {
                 Ok(Some(found))
@@ -181,17 +178,11 @@ mod tests {
 
     #[test]
     fn reads_heads_and_fields() {
-        let source = Source::new(
-            "t.lex",
-            "# c\ncolour rufous\n  also  foxy, fox-red\n  means m\n",
-        );
+        let source = Source::new("t.lex", "# c\ncolour rufous\n  also  foxy, fox-red\n  means m\n");
         let (found, wrong) = entries(&source);
         assert_eq!(wrong.0, vec![]);
         assert_eq!(found[0].kind, "colour");
-        assert_eq!(
-            found[0].items("also").collect::<Vec<_>>(),
-            ["foxy", "fox-red"]
-        );
+        assert_eq!(found[0].items("also").collect::<Vec<_>>(), ["foxy", "fox-red"]);
         assert_eq!(found[0].fields[1].span.of(&source.text), "m");
     }
 
@@ -199,11 +190,7 @@ mod tests {
     fn says_where_a_head_is_wrong() {
         let source = Source::new("t.lex", "colour\n  means m\n");
         let (_, wrong) = entries(&source);
-        assert!(
-            wrong.0[0]
-                .to_string()
-                .starts_with("t.lex:1:1: expected `kind id`")
-        );
+        assert!(wrong.0[0].to_string().starts_with("t.lex:1:1: expected `kind id`"));
     }
 
     #[test]

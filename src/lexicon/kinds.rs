@@ -114,11 +114,7 @@ impl Kinds {
             mend: false,
             free: false,
             rest,
-            aside: if rest == Rest::SetAside {
-                "sign".to_owned()
-            } else {
-                String::new()
-            },
+            aside: if rest == Rest::SetAside { "sign".to_owned() } else { String::new() },
             means: String::new(),
         };
         for class in Class::SIGNS {
@@ -197,25 +193,17 @@ impl Kinds {
 
     /// Every kind with its id.
     pub fn iter(&self) -> impl Iterator<Item = (KindId, &Kind)> {
-        self.kinds
-            .iter()
-            .enumerate()
-            .map(|(i, k)| (KindId(u8::try_from(i).unwrap_or(u8::MAX)), k))
+        self.kinds.iter().enumerate().map(|(i, k)| (KindId(u8::try_from(i).unwrap_or(u8::MAX)), k))
     }
 
     /// The kinds of which something holds.
     pub fn set_where(&self, test: impl Fn(&Kind) -> bool) -> KindSet {
-        self.iter()
-            .filter(|(_, k)| test(k))
-            .fold(0, |set, (id, _)| set | id.bit())
+        self.iter().filter(|(_, k)| test(k)).fold(0, |set, (id, _)| set | id.bit())
     }
 
     /// The names of a set of kinds.
     pub fn names_of(&self, set: KindSet) -> Vec<&str> {
-        self.iter()
-            .filter(|(id, _)| set & id.bit() != 0)
-            .map(|(_, k)| k.name.as_str())
-            .collect()
+        self.iter().filter(|(id, _)| set & id.bit() != 0).map(|(_, k)| k.name.as_str()).collect()
     }
 }
 

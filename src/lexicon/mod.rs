@@ -88,10 +88,7 @@ impl Lexicon {
             .iter()
             .filter_map(|name| kinds.find(name))
             .fold(0, |set, id| set | id.bit());
-        let others = all_entries
-            .into_iter()
-            .filter(|e| !is_read_here(&e.kind, &kinds))
-            .collect();
+        let others = all_entries.into_iter().filter(|e| !is_read_here(&e.kind, &kinds)).collect();
         let lexicon = Self {
             names,
             kinds,
@@ -120,9 +117,7 @@ impl Lexicon {
 
     /// The id of the region that is taken where none is named.
     pub fn default_region(&self) -> &str {
-        self.others("region")
-            .find(|r| r.get("default") == Some("yes"))
-            .map_or("", |r| &r.id)
+        self.others("region").find(|r| r.get("default") == Some("yes")).map_or("", |r| &r.id)
     }
 
     /// Entries of a kind that the lexicon itself does not read.
@@ -157,9 +152,7 @@ fn check_kinds(entries: &[Entry], kinds: &Kinds, wrong: &mut Diagnostics) {
     use crate::diagnostic::Diagnostic;
     for entry in entries {
         let known = OTHER_ENTRIES.contains(&entry.kind.as_str())
-            || kinds
-                .find(&entry.kind)
-                .is_some_and(|_| entry.kind != UNKNOWN);
+            || kinds.find(&entry.kind).is_some_and(|_| entry.kind != UNKNOWN);
         if known {
             continue;
         }
@@ -194,10 +187,8 @@ fn merged(layers: &Layers, wrong: &mut Diagnostics) -> Vec<Entry> {
             wrong.0.extend(problems.0);
         }
     }
-    let replaced: FxHashSet<(String, String)> = own
-        .iter()
-        .map(|e: &Entry| (e.kind.clone(), e.id.clone()))
-        .collect();
+    let replaced: FxHashSet<(String, String)> =
+        own.iter().map(|e: &Entry| (e.kind.clone(), e.id.clone())).collect();
     base.retain(|e| !replaced.contains(&(e.kind.clone(), e.id.clone())));
     own.append(&mut base);
     own
@@ -226,12 +217,10 @@ fn species_entries(accounts: &[AccountText], names: &mut Names, scale: &mut Scal
         .iter()
         .map(|account| {
             let id = account.id();
-            if let Some(mass) = account.line("mass").and_then(|l| {
-                l.text
-                    .split_whitespace()
-                    .next()
-                    .and_then(|n| n.parse::<f32>().ok())
-            }) {
+            if let Some(mass) = account
+                .line("mass")
+                .and_then(|l| l.text.split_whitespace().next().and_then(|n| n.parse::<f32>().ok()))
+            {
                 scale.add_yardstick(names.intern(&id), mass);
             }
             let also = account.english.to_lowercase();
@@ -241,11 +230,7 @@ fn species_entries(accounts: &[AccountText], names: &mut Names, scale: &mut Scal
                 span: account.span,
             };
             let without = also.replace(['\'', '\u{2019}'], "");
-            let forms = if without == also {
-                also.clone()
-            } else {
-                format!("{also}, {without}")
-            };
+            let forms = if without == also { also.clone() } else { format!("{also}, {without}") };
             Entry {
                 kind: "species".to_owned(),
                 id,

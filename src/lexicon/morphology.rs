@@ -36,10 +36,7 @@ fn y_after_consonant(word: &str) -> bool {
 pub fn with_s(word: &str) -> String {
     if y_after_consonant(word) {
         format!("{}ies", &word[..word.len() - 1])
-    } else if ["s", "x", "z", "ch", "sh"]
-        .iter()
-        .any(|e| word.ends_with(e))
-    {
+    } else if ["s", "x", "z", "ch", "sh"].iter().any(|e| word.ends_with(e)) {
         format!("{word}es")
     } else {
         format!("{word}s")

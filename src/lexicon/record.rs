@@ -104,11 +104,7 @@ impl Parts {
             return;
         }
         let n = usize::from(self.count);
-        let at = self
-            .as_slice()
-            .iter()
-            .position(|s| s.start > span.start)
-            .unwrap_or(n);
+        let at = self.as_slice().iter().position(|s| s.start > span.start).unwrap_or(n);
         if n == MOST_PARTS {
             let at = at.saturating_sub(1);
             self.spans[at] = self.spans[at].join(span);
@@ -185,10 +181,7 @@ pub struct Said {
 impl Said {
     /// A record said in one piece.
     pub fn at(record: Record, span: Span) -> Self {
-        Self {
-            record,
-            parts: Parts::one(span),
-        }
+        Self { record, parts: Parts::one(span) }
     }
 
     /// What a slot says.
@@ -199,10 +192,7 @@ impl Said {
     /// Both together, with the evidence of both.
     #[must_use]
     pub fn merge(&self, other: &Self) -> Self {
-        let mut out = Self {
-            record: self.record.merge(&other.record),
-            parts: self.parts,
-        };
+        let mut out = Self { record: self.record.merge(&other.record), parts: self.parts };
         out.parts.add_all(&other.parts);
         out
     }
@@ -215,14 +205,9 @@ mod tests {
     #[test]
     fn merging_keeps_the_left_and_fills_from_the_right() {
         let a = Record::default().with(Slot::Area, Name(3));
-        let b = Record::default()
-            .with(Slot::Area, Name(4))
-            .with(Slot::Value, Name(5));
+        let b = Record::default().with(Slot::Area, Name(4)).with(Slot::Value, Name(5));
         let both = a.merge(&b);
-        assert_eq!(
-            (both.get(Slot::Area), both.get(Slot::Value)),
-            (Name(3), Name(5))
-        );
+        assert_eq!((both.get(Slot::Area), both.get(Slot::Value)), (Name(3), Name(5)));
     }
 
     #[test]

@@ -82,13 +82,7 @@ impl Scale {
                 }
                 "size" => {
                     if let Some(n) = numbers("typical", 2) {
-                        out.words.insert(
-                            id,
-                            MassRange {
-                                low: n[0],
-                                high: n[1],
-                            },
-                        );
+                        out.words.insert(id, MassRange { low: n[0], high: n[1] });
                     }
                 }
                 "curve" => {
@@ -125,10 +119,7 @@ impl Scale {
     /// The range that `relation` to a mass leaves.
     pub fn related(&self, relation: Name, mass: f32) -> Option<MassRange> {
         let (low, high) = self.relations.get(&relation).copied()?;
-        Some(MassRange {
-            low: mass * low,
-            high: mass * high,
-        })
+        Some(MassRange { low: mass * low, high: mass * high })
     }
 
     /// What a number of a unit measures, in centimetres or grams.
@@ -141,9 +132,6 @@ impl Scale {
     pub fn mass_of_length(&self, low: f32, high: f32) -> Option<MassRange> {
         let curve = self.curve?;
         let mass = |cm: f32| curve.at_mass * (cm / curve.at_length).powf(curve.power);
-        Some(MassRange {
-            low: mass(low) / curve.spread,
-            high: mass(high) * curve.spread,
-        })
+        Some(MassRange { low: mass(low) / curve.spread, high: mass(high) * curve.spread })
     }
 }

@@ -27,9 +27,7 @@ impl Texts {
 
     /// The number of a text, if it is among them.
     pub fn find(&self, text: &str) -> Option<u32> {
-        self.index
-            .find(hash(text), |&n| self.get(n) == text)
-            .copied()
+        self.index.find(hash(text), |&n| self.get(n) == text).copied()
     }
 
     /// The number of a text, added if it is new.
@@ -39,13 +37,8 @@ impl Texts {
         }
         let number = u32::try_from(self.ends.len()).unwrap_or(u32::MAX);
         self.joined.push_str(text);
-        self.ends
-            .push(u32::try_from(self.joined.len()).unwrap_or(u32::MAX));
-        let Self {
-            joined,
-            ends,
-            index,
-        } = self;
+        self.ends.push(u32::try_from(self.joined.len()).unwrap_or(u32::MAX));
+        let Self { joined, ends, index } = self;
         index.insert_unique(hash(text), number, |&n| hash(part(joined, ends, n)));
         number
     }
@@ -67,11 +60,7 @@ impl Texts {
 
     /// Works out the index.
     pub fn take_up(&mut self) {
-        let Self {
-            joined,
-            ends,
-            index,
-        } = self;
+        let Self { joined, ends, index } = self;
         *index = HashTable::with_capacity(ends.len());
         for number in 0..u32::try_from(ends.len()).unwrap_or(0) {
             let key = hash(part(joined, ends, number));
@@ -93,13 +82,7 @@ mod tests {
     #[test]
     fn finds_what_was_added() {
         let mut texts = Texts::default();
-        assert_eq!(
-            (texts.add("wing"), texts.add("bar"), texts.add("wing")),
-            (0, 1, 0)
-        );
-        assert_eq!(
-            (texts.get(1), texts.find("bar"), texts.find("tail")),
-            ("bar", Some(1), None)
-        );
+        assert_eq!((texts.add("wing"), texts.add("bar"), texts.add("wing")), (0, 1, 0));
+        assert_eq!((texts.get(1), texts.find("bar"), texts.find("tail")), ("bar", Some(1), None));
     }
 }

@@ -171,10 +171,7 @@ pub fn normalise_into(word: &str, out: &mut String) {
 impl Vocabulary {
     /// An empty one.
     pub fn new() -> Self {
-        Self {
-            nodes: vec![NodeData::default()],
-            ..Self::default()
-        }
+        Self { nodes: vec![NodeData::default()], ..Self::default() }
     }
 
     /// The number of a word, if any form or rule uses it.
@@ -228,11 +225,7 @@ impl Vocabulary {
     /// What a reading says.
     pub fn record(&self, sense: &Sense) -> Record {
         let record = self.terms[sense.term as usize].record;
-        if sense.hedged {
-            record.with(Slot::Certainty, self.hedged)
-        } else {
-            record
-        }
+        if sense.hedged { record.with(Slot::Certainty, self.hedged) } else { record }
     }
 
     /// The kinds of those readings.
@@ -325,10 +318,7 @@ impl Vocabulary {
         let old: Vec<(Node, Sense)> = (0..self.nodes.len())
             .flat_map(|n| {
                 let node = Node::try_from(n).unwrap_or(0);
-                self.senses(node)
-                    .iter()
-                    .map(move |s| (node, *s))
-                    .collect::<Vec<_>>()
+                self.senses(node).iter().map(move |s| (node, *s)).collect::<Vec<_>>()
             })
             .collect();
         let mut all = old;
@@ -355,9 +345,7 @@ impl Vocabulary {
         let mut scratch = String::new();
         normalise_into(first, &mut scratch);
         let base = self.intern(&scratch);
-        let mut bents: Vec<String> = [with_s, with_ing, with_ed]
-            .map(|bend| bend(&scratch))
-            .into();
+        let mut bents: Vec<String> = [with_s, with_ing, with_ed].map(|bend| bend(&scratch)).into();
         // British spelling doubles a final l: travelling, spiralled.
         if scratch.ends_with('l') {
             bents.extend(["ling", "led"].map(|end| format!("{scratch}{end}")));
@@ -513,18 +501,14 @@ type Taken = FxHashMap<(Node, KindId, Name), u32>;
 
 /// The words of a form as the lexicon writes it; hyphens count as spaces.
 fn form_words(form: &str) -> impl Iterator<Item = &str> {
-    form.split([' ', '-'])
-        .filter(|piece| !piece.is_empty())
-        .flat_map(|piece| {
-            // Almost every piece is one plain word; only the others need the full word rules.
-            let plain = piece.bytes().all(|b| b.is_ascii_alphabetic() || b == b'\'');
-            let plain = plain && !piece.starts_with('\'') && !piece.ends_with('\'');
-            let parts = if plain { Vec::new() } else { words(piece) };
-            let whole = plain.then_some(piece);
-            whole
-                .into_iter()
-                .chain(parts.into_iter().map(move |w| w.span.of(piece)))
-        })
+    form.split([' ', '-']).filter(|piece| !piece.is_empty()).flat_map(|piece| {
+        // Almost every piece is one plain word; only the others need the full word rules.
+        let plain = piece.bytes().all(|b| b.is_ascii_alphabetic() || b == b'\'');
+        let plain = plain && !piece.starts_with('\'') && !piece.ends_with('\'');
+        let parts = if plain { Vec::new() } else { words(piece) };
+        let whole = plain.then_some(piece);
+        whole.into_iter().chain(parts.into_iter().map(move |w| w.span.of(piece)))
+    })
 }
 
 fn derive(
@@ -539,13 +523,7 @@ fn derive(
         Inflection::None | Inflection::Verb => {}
         Inflection::Noun => out.push((bend_last(form, with_s), sense)),
         Inflection::Ish => {
-            out.push((
-                bend_last(form, with_ish),
-                Sense {
-                    hedged: true,
-                    ..sense
-                },
-            ));
+            out.push((bend_last(form, with_ish), Sense { hedged: true, ..sense }));
         }
     }
     // Of one word only: "crowned" from "crown", but no "tail barred" from "tail bar".

@@ -22,12 +22,8 @@ impl Areas {
         let index: FxHashMap<Name, usize> =
             all.iter().enumerate().map(|(i, &id)| (id, i)).collect();
         let count = all.len();
-        let mut out = Self {
-            index,
-            count,
-            within: vec![0.0; count * count],
-            above: vec![0; count * count],
-        };
+        let mut out =
+            Self { index, count, within: vec![0.0; count * count], above: vec![0; count * count] };
         for (i, &inner) in all.iter().enumerate() {
             let mut at = inner;
             let mut surface = 1.0;

@@ -27,9 +27,7 @@ pub struct Checklist {
 impl Checklist {
     /// Every account alike.
     pub fn all(accounts: &[Account]) -> Self {
-        Self {
-            priors: vec![1.0; accounts.len()],
-        }
+        Self { priors: vec![1.0; accounts.len()] }
     }
 
     /// The prior weight of an account; 0 if it is not on the list.
@@ -86,9 +84,7 @@ pub fn checklist(
         let months = fields.next().unwrap_or("");
         let abundance = fields.next().unwrap_or("");
         let span = Span::new(start, start + line.len());
-        let found = index
-            .get(&species_id(name))
-            .or_else(|| index.get(&name.to_lowercase()));
+        let found = index.get(&species_id(name)).or_else(|| index.get(&name.to_lowercase()));
         let Some(&at) = found else {
             wrong.push(unknown_name(accounts, source, span, name));
             continue;
@@ -127,11 +123,7 @@ pub fn checklist(
             );
             1.0
         });
-        priors[at] = if there {
-            weight
-        } else {
-            weight * OUT_OF_SEASON
-        };
+        priors[at] = if there { weight } else { weight * OUT_OF_SEASON };
     }
     (Checklist { priors }, wrong)
 }
@@ -143,12 +135,7 @@ fn unknown_name(accounts: &[Account], source: &Source, span: Span, name: &str) -
     let near = accounts
         .iter()
         .flat_map(|a| [a.english.as_str(), a.scientific.as_str()])
-        .map(|n| {
-            (
-                strsim::jaro_winkler(&n.to_lowercase(), &name.to_lowercase()),
-                n,
-            )
-        })
+        .map(|n| (strsim::jaro_winkler(&n.to_lowercase(), &name.to_lowercase()), n))
         .max_by(|a, b| a.0.total_cmp(&b.0))
         .filter(|(likeness, _)| *likeness > 0.8);
     let diagnostic = Diagnostic::warning(
@@ -167,13 +154,7 @@ fn months_of(text: &str) -> Result<Option<(u8, u8)>, ()> {
     if text.is_empty() {
         return Ok(None);
     }
-    let month = |t: &str| {
-        t.trim()
-            .parse::<u8>()
-            .ok()
-            .filter(|m| (1..=12).contains(m))
-            .ok_or(())
-    };
+    let month = |t: &str| t.trim().parse::<u8>().ok().filter(|m| (1..=12).contains(m)).ok_or(());
     match text.split_once(['-', '\u{2013}']) {
         Some((from, to)) => Ok(Some((month(from)?, month(to)?))),
         None => month(text).map(|m| Some((m, m))),

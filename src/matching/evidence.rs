@@ -90,17 +90,8 @@ impl<'a> Question<'a> {
     ) -> Option<Self> {
         let area = areas.index(one.area)?;
         let kernel = FxHashMap::default();
-        let mut out = Self {
-            lexicon,
-            areas,
-            likeness,
-            weights,
-            aspects,
-            one,
-            area,
-            kernel,
-            place: None,
-        };
+        let mut out =
+            Self { lexicon, areas, likeness, weights, aspects, one, area, kernel, place: None };
         out.place = lexicon.colours.toned(one.value.term(), one.tone);
         out.aspects.compares(one).then_some(out)
     }
@@ -229,11 +220,7 @@ impl<'a> Question<'a> {
         let far = out / self.weights.size_spread;
         let near = (-0.5 * far * far).exp();
         let chance = self.weights.size_slip + (1.0 - self.weights.size_slip) * near;
-        if self.one.polarity == Polarity::Absent {
-            1.0 - 0.7 * chance
-        } else {
-            chance
-        }
+        if self.one.polarity == Polarity::Absent { 1.0 - 0.7 * chance } else { chance }
     }
 
     fn value_chance(&self, subject: &Subject<'_>) -> f32 {
@@ -250,9 +237,7 @@ impl<'a> Question<'a> {
             if !here {
                 continue;
             }
-            let relation = self
-                .likeness
-                .relation(asked, self.lexicon.names.text(shown.value));
+            let relation = self.likeness.relation(asked, self.lexicon.names.text(shown.value));
             if shown.absent {
                 contrary |= relation == Relation::Same;
                 continue;

@@ -34,10 +34,7 @@ impl Likeness {
             }
         }
         for entry in lexicon.others("likeness") {
-            let degree = entry
-                .get("degree")
-                .and_then(|d| d.parse().ok())
-                .unwrap_or(0.5);
+            let degree = entry.get("degree").and_then(|d| d.parse().ok()).unwrap_or(0.5);
             for a in entry.items("values") {
                 for b in entry.items("values").filter(|b| *b != a) {
                     if !matches!(out.relation(a, b), Relation::Alike(d) if d >= degree) {
@@ -59,9 +56,6 @@ impl Likeness {
         if a == b {
             return Relation::Same;
         }
-        self.pairs
-            .get(&(a.to_owned(), b.to_owned()))
-            .copied()
-            .unwrap_or(Relation::Other)
+        self.pairs.get(&(a.to_owned(), b.to_owned())).copied().unwrap_or(Relation::Other)
     }
 }

@@ -4,6 +4,7 @@
 //! would show. The gain of asking is the expected fall in uncertainty (Shannon's entropy, in bits),
 //! an answer being taken as right nine times in ten.
 
+use super::likeness::Relation;
 use super::rank::{Candidate, Matcher};
 use crate::lexicon::Lexicon;
 use crate::lexicon::names::Name;
@@ -44,6 +45,14 @@ pub struct LookNext {
     pub gain: f32,
 }
 
+/// What two values are as answers to one question.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Answers {
+    Same,
+    Apart,
+    Neither,
+}
+
 impl Matcher<'_> {
     /// The marks most worth looking at, best first.
     pub fn look_next(
@@ -53,24 +62,15 @@ impl Matcher<'_> {
         noted: &[Trait],
         most: usize,
     ) -> Vec<LookNext> {
-        let leaders: Vec<&Candidate> = candidates
-            .iter()
-            .filter(|c| c.share > 0.005)
-            .take(LEADERS)
-            .collect();
+        let leaders: Vec<&Candidate> =
+            candidates.iter().filter(|c| c.share > 0.005).take(LEADERS).collect();
         if leaders.len() < 2 {
             return Vec::new();
         }
-        let aspects: Vec<Name> = lexicon
-            .others("enquiry")
-            .map(|q| lexicon.names.find(&q.id))
-            .collect();
+        let aspects: Vec<Name> =
+            lexicon.others("enquiry").map(|q| lexicon.names.find(&q.id)).collect();
         let mut out = Vec::new();
-        for area in lexicon
-            .topography
-            .iter()
-            .filter(|a| a.resolves.is_empty() && a.in_field)
-        {
+        for area in lexicon.topography.iter().filter(|a| a.resolves.is_empty() && a.in_field) {
             for &aspect in &aspects {
                 let asked = noted.iter().any(|n| {
                     n.aspect == aspect
@@ -88,21 +88,62 @@ impl Matcher<'_> {
         }
         out.sort_by(|a, b| {
             b.gain.total_cmp(&a.gain).then_with(|| {
-                lexicon
-                    .topography
-                    .order(a.area)
-                    .cmp(&lexicon.topography.order(b.area))
+                lexicon.topography.order(a.area).cmp(&lexicon.topography.order(b.area))
             })
         });
-        // One question about each part is enough.
-        let mut seen: Vec<Name> = Vec::new();
-        out.retain(|q| {
-            let new = !seen.contains(&q.area);
-            seen.push(q.area);
+        // One question about each part is enough, and one for each way of parting the leaders.
+        let mut areas: Vec<Name> = Vec::new();
+        let mut partings: Vec<Vec<Answer>> = Vec::new();
+        out.retain(|q: &LookNext| {
+            let new = !areas.contains(&q.area) && !partings.contains(&q.answers);
+            areas.push(q.area);
+            partings.push(q.answers.clone());
             new
         });
         out.truncate(most);
         out
+    }
+
+    /// The answer that what a form shows comes down to: that of the first value which is like an
+    /// answer already given, or excludes those given. Colours exclude each other if they are far
+    /// apart; of other values only contraries do, so that "straight" and "thick" are no answers to
+    /// one question.
+    fn answer(
+        &self,
+        lexicon: &Lexicon,
+        groups: &BTreeMap<String, Vec<&Candidate>>,
+        values: &[String],
+    ) -> Option<String> {
+        for value in values {
+            let relations: Vec<(&String, Answers)> =
+                groups.keys().map(|g| (g, self.compare(lexicon, g, value))).collect();
+            if let Some((group, _)) = relations.iter().find(|(_, r)| *r == Answers::Same) {
+                return Some((*group).clone());
+            }
+            if relations.iter().all(|(_, r)| *r == Answers::Apart) {
+                return Some(value.clone());
+            }
+        }
+        None
+    }
+
+    fn compare(&self, lexicon: &Lexicon, a: &str, b: &str) -> Answers {
+        if a == b {
+            return Answers::Same;
+        }
+        let place = |text: &str| lexicon.colours.place(lexicon.names.find(text));
+        if let (Some(a), Some(b)) = (place(a), place(b)) {
+            return if a.difference(b) < ONE_ANSWER { Answers::Same } else { Answers::Apart };
+        }
+        if [a, b] == ["yes", "no"] || [a, b] == ["no", "yes"] {
+            return Answers::Apart;
+        }
+        match self.likeness().relation(a, b) {
+            Relation::Same => Answers::Same,
+            Relation::Alike(degree) if degree >= 0.6 => Answers::Same,
+            Relation::Contrary => Answers::Apart,
+            Relation::Alike(_) | Relation::Other => Answers::Neither,
+        }
     }
 
     fn question(
@@ -115,21 +156,21 @@ impl Matcher<'_> {
         let mut groups: BTreeMap<String, Vec<&Candidate>> = BTreeMap::new();
         let mut known = 0.0;
         let mut all = 0.0;
+        let mut own = 0;
         for &leader in leaders {
             all += leader.share;
             let account = &self.accounts()[leader.account];
-            let traits: Vec<&Trait> = self
-                .accounts()
-                .traits_of(account, &account.forms[leader.form])
-                .collect();
-            if let Some(value) = shown(lexicon, &traits, area, aspect) {
+            let traits: Vec<&Trait> =
+                self.accounts().traits_of(account, &account.forms[leader.form]).collect();
+            let values = shown(lexicon, &traits, area, aspect);
+            own += usize::from(values.own);
+            if let Some(group) = self.answer(lexicon, &groups, &values.list) {
                 known += leader.share;
-                let group = match groups.keys().find(|k| alike(lexicon, k, &value)) {
-                    Some(key) => key.clone(),
-                    None => value,
-                };
                 groups.entry(group).or_default().push(leader);
             }
+        }
+        if own * 2 < leaders.len() {
+            return None;
         }
         // A question whose answer is known for only a few of the leaders parts nothing.
         if groups.len() < 2 || known < 0.7 * all {
@@ -145,56 +186,49 @@ impl Matcher<'_> {
             .collect();
         answers.sort_by_key(|a| std::cmp::Reverse(a.favours.len()));
         let question = worded(lexicon, area, aspect, &answers);
-        Some(LookNext {
-            area,
-            aspect,
-            question,
-            answers,
-            gain,
-        })
+        Some(LookNext { area, aspect, question, answers, gain })
     }
 }
 
-/// What a form shows on a part: the first statement about it, or about the part it lies within.
-fn shown(lexicon: &Lexicon, traits: &[&Trait], area: Name, aspect: Name) -> Option<String> {
-    let mark = lexicon.names.find("mark");
-    if aspect == mark {
+/// What a form shows on a part.
+struct Shown {
+    list: Vec<String>,
+    /// Whether it is said of the part itself, not of what it lies within.
+    own: bool,
+}
+
+/// What a form shows on a part, or, for colours and patterns, on the part it lies within.
+fn shown(lexicon: &Lexicon, traits: &[&Trait], area: Name, aspect: Name) -> Shown {
+    let here = |one: &&&Trait| one.polarity == Polarity::Present && !one.position.is_some();
+    if aspect == lexicon.names.find("mark") {
         let optional = lexicon.topography.get(area).is_some_and(|a| a.optional);
-        let yes = traits
-            .iter()
-            .any(|t| t.polarity == Polarity::Present && lexicon.topography.covers(area, t.area));
-        return optional.then(|| if yes { "yes" } else { "no" }.to_owned());
+        let yes = traits.iter().filter(here).any(|t| lexicon.topography.covers(area, t.area));
+        let list =
+            if optional { vec![if yes { "yes" } else { "no" }.to_owned()] } else { Vec::new() };
+        return Shown { list, own: optional };
     }
     let mut at = area;
+    let inherits = ["colour", "pattern"].contains(&lexicon.names.text(aspect));
     while at.is_some() && at != lexicon.names.find("bird") {
-        let found = traits.iter().find(|t| {
-            t.area == at
-                && t.aspect == aspect
-                && t.polarity == Polarity::Present
-                && !t.position.is_some()
-        });
-        if let Some(found) = found {
-            return Some(found.value.text(lexicon).to_owned());
+        let said = |one: &&&Trait| one.area == at && one.aspect == aspect && !one.extent.is_some();
+        let list: Vec<String> = traits
+            .iter()
+            .filter(here)
+            .filter(said)
+            .map(|t| t.value.text(lexicon).to_owned())
+            .collect();
+        if !list.is_empty() || !inherits {
+            return Shown { list, own: at == area };
         }
         at = lexicon.topography.parent(at);
     }
-    None
-}
-
-fn alike(lexicon: &Lexicon, a: &str, b: &str) -> bool {
-    let place = |text: &str| lexicon.colours.place(lexicon.names.find(text));
-    match (place(a), place(b)) {
-        (Some(a), Some(b)) => a.difference(b) < ONE_ANSWER,
-        _ => a == b,
-    }
+    Shown { list: Vec::new(), own: false }
 }
 
 /// The expected fall in uncertainty, in bits.
 fn gain(groups: &BTreeMap<String, Vec<&Candidate>>, known: f32) -> f32 {
-    let shares: Vec<f32> = groups
-        .values()
-        .map(|g| g.iter().map(|c| c.share / known).sum())
-        .collect();
+    let shares: Vec<f32> =
+        groups.values().map(|g| g.iter().map(|c| c.share / known).sum()).collect();
     let wrong = (1.0 - RELIABLE) / (f32::from(u8::try_from(shares.len()).unwrap_or(2)) - 1.0);
     let answer_entropy: f32 = shares
         .iter()
@@ -216,12 +250,7 @@ fn worded(lexicon: &Lexicon, area: Name, aspect: Name, answers: &[Answer]) -> St
     let key = if answers.len() == 2 { "either" } else { "text" };
     let plural = lexicon.topography.get(area).is_some_and(|a| a.plural);
     let (be, capital) = if plural { ("are", "Are") } else { ("is", "Is") };
-    let value = |i: usize| {
-        answers
-            .get(i)
-            .map_or("", |a| a.value.as_str())
-            .replace('-', " ")
-    };
+    let value = |i: usize| answers.get(i).map_or("", |a| a.value.as_str()).replace('-', " ");
     let mut out = entry
         .get(key)
         .unwrap_or_default()

@@ -56,21 +56,14 @@ pub fn profile<'a>(
     let colour = lexicon.names.find("colour");
     let mark = lexicon.names.find("mark");
     let count = lexicon.topography.iter().count();
-    let mut out = Profile {
-        named: vec![0; count],
-        ..Profile::default()
-    };
+    let mut out = Profile { named: vec![0; count], ..Profile::default() };
     for one in traits {
         let Some(area) = areas.index(one.area) else {
             continue;
         };
         let absent = one.polarity == Polarity::Absent;
         if one.aspect == mark || one.aspect == colour {
-            let named = if absent && one.aspect == mark {
-                2
-            } else {
-                u8::from(!absent)
-            };
+            let named = if absent && one.aspect == mark { 2 } else { u8::from(!absent) };
             out.named[area] = out.named[area].max(named);
         }
         if one.aspect == colour {
@@ -105,9 +98,5 @@ pub fn profile<'a>(
 
 /// The colour of an edge, a tip or a marking counts for less than the ground.
 fn colour_weight(one: &Trait, marking_colour: f32) -> f32 {
-    if one.position.is_some() || one.extent.is_some() {
-        marking_colour
-    } else {
-        1.0
-    }
+    if one.position.is_some() || one.extent.is_some() { marking_colour } else { 1.0 }
 }

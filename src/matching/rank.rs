@@ -112,6 +112,11 @@ impl<'a> Matcher<'a> {
         &self.knowledge.accounts
     }
 
+    /// The groups of like and contrary values.
+    pub const fn likeness(&self) -> &Likeness {
+        &self.likeness
+    }
+
     /// Ranks the species of `checklist` for the traits of one bird.
     pub fn rank(&self, traits: &[Trait], checklist: &Checklist, most: usize) -> Ranking {
         let table = self.table(traits, checklist);
@@ -126,10 +131,7 @@ impl<'a> Matcher<'a> {
             .take(most)
             .map(|s| self.candidate(s, (s.score - top).exp() / total, traits, &table))
             .collect();
-        Ranking {
-            candidates,
-            none_of_these: (none - top).exp() / total,
-        }
+        Ranking { candidates, none_of_these: (none - top).exp() / total }
     }
 
     /// The weight of every trait for every form that the checklist allows.
@@ -150,10 +152,8 @@ impl<'a> Matcher<'a> {
             ) else {
                 continue;
             };
-            let chances: Vec<f32> = allowed
-                .iter()
-                .map(|&e| question.chance(&self.subject(&self.entries[e])))
-                .collect();
+            let chances: Vec<f32> =
+                allowed.iter().map(|&e| question.chance(&self.subject(&self.entries[e]))).collect();
             let weight = self.weight_of(traits, index);
             columns.push(self.column(index, &chances, weight));
         }
@@ -176,11 +176,7 @@ impl<'a> Matcher<'a> {
             .filter(|t| t.area == one.area && t.aspect == one.aspect && t.polarity == one.polarity)
             .count();
         let shared = 1.0 / f32::from(u8::try_from(alike.max(1)).unwrap_or(u8::MAX)).sqrt();
-        let sure = if one.certainty == Certainty::Hedged {
-            self.weights.hedged
-        } else {
-            1.0
-        };
+        let sure = if one.certainty == Certainty::Hedged { self.weights.hedged } else { 1.0 };
         shared * sure
     }
 
@@ -195,10 +191,7 @@ impl<'a> Matcher<'a> {
                 weight * odds.clamp(-self.weights.most_against, self.weights.most_for)
             })
             .collect();
-        Column {
-            trait_index: index,
-            odds,
-        }
+        Column { trait_index: index, odds }
     }
 
     fn scored(&self, table: &Table, checklist: &Checklist) -> Vec<Scored> {
@@ -227,9 +220,7 @@ impl<'a> Matcher<'a> {
         let total: f32 = out.iter().map(|s| checklist.prior(s.account)).sum();
         for one in &mut out {
             let sum: f32 = one.all.iter().map(|s| (s - one.best).exp()).sum();
-            let prior = (checklist.prior(one.account) / total.max(1e-9))
-                .max(1e-9)
-                .ln();
+            let prior = (checklist.prior(one.account) / total.max(1e-9)).max(1e-9).ln();
             one.score = one.best + sum.ln() + prior;
         }
         out
@@ -241,10 +232,7 @@ impl<'a> Matcher<'a> {
         let mut conflicts = Vec::new();
         for column in &table.columns {
             let weight = column.odds[scored.row];
-            let reason = Reason {
-                trait_index: column.trait_index,
-                weight,
-            };
+            let reason = Reason { trait_index: column.trait_index, weight };
             if weight >= WORTH_TELLING {
                 fits.push(reason);
             } else if weight <= -WORTH_TELLING {
@@ -254,19 +242,9 @@ impl<'a> Matcher<'a> {
         fits.sort_by(|a, b| b.weight.total_cmp(&a.weight));
         conflicts.sort_by(|a, b| a.weight.total_cmp(&b.weight));
         let account = &self.knowledge.accounts[entry.account];
-        let shown = self
-            .knowledge
-            .accounts
-            .traits_of(account, &account.forms[entry.form]);
+        let shown = self.knowledge.accounts.traits_of(account, &account.forms[entry.form]);
         let unrecorded = self.unrecorded(shown, traits);
-        Candidate {
-            account: entry.account,
-            form: entry.form,
-            share,
-            fits,
-            conflicts,
-            unrecorded,
-        }
+        Candidate { account: entry.account, form: entry.form, share, fits, conflicts, unrecorded }
     }
 
     /// Marks of a form on parts that the note does not speak of.
@@ -285,10 +263,7 @@ impl<'a> Matcher<'a> {
         let visible = |one: &Trait| {
             one.area != self.aspects.bird() && one.polarity == Polarity::Present && !spoken_of(one)
         };
-        let found = shown
-            .enumerate()
-            .filter(|(_, one)| visible(one))
-            .map(|(i, _)| i);
+        let found = shown.enumerate().filter(|(_, one)| visible(one)).map(|(i, _)| i);
         found.take(MOST_UNRECORDED).collect()
     }
 }

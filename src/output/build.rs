@@ -54,18 +54,12 @@ impl<'a> Analyst<'a> {
     pub fn analyse(&self, id: &str, text: &str) -> NoteReading {
         let reading = self.reader.read(text);
         NoteReading {
-            note: Note {
-                id: id.to_owned(),
-                text: text.to_owned(),
-            },
+            note: Note { id: id.to_owned(), text: text.to_owned() },
             region: self.region.clone(),
             region_title: self.region_title(),
             yardsticks: self.yardsticks(text, &reading),
             birds: vec![self.bird(text, &reading)],
-            unplaced: reading
-                .unplaced()
-                .map(|span| self.unplaced(text, span))
-                .collect(),
+            unplaced: reading.unplaced().map(|span| self.unplaced(text, span)).collect(),
             set_aside: set_aside(text, &reading),
             repairs: reading
                 .mended
@@ -84,11 +78,7 @@ impl<'a> Analyst<'a> {
         let lexicon = &self.knowledge.lexicon;
         let mut traits: Vec<&Trait> = reading.traits.iter().collect();
         traits.sort_by_key(|t| {
-            (
-                lexicon.topography.order(t.area),
-                self.aspect_order(t),
-                t.parts.hull(),
-            )
+            (lexicon.topography.order(t.area), self.aspect_order(t), t.parts.hull())
         });
         let traits: Vec<Trait> = traits.into_iter().cloned().collect();
         let (candidates, none, look_next) = match &self.matcher {
@@ -125,9 +115,7 @@ impl<'a> Analyst<'a> {
 
     /// Sizes before colours before patterns, and so on, in the order of the kinds.
     fn aspect_order(&self, one: &Trait) -> usize {
-        const FIRST: [&str; 7] = [
-            "size", "build", "count", "mark", "colour", "pattern", "shape",
-        ];
+        const FIRST: [&str; 7] = ["size", "build", "count", "mark", "colour", "pattern", "shape"];
         let name = self.text(one.aspect);
         FIRST.iter().position(|a| *a == name).unwrap_or(FIRST.len())
     }
@@ -141,11 +129,8 @@ impl<'a> Analyst<'a> {
         // Questions part more than the few candidates that are shown.
         let ranking = matcher.rank(traits, &self.options.checklist, self.options.top.max(10));
         let questions = matcher.look_next(lexicon, &ranking.candidates, traits, MOST_QUESTIONS);
-        let candidates = ranking
-            .candidates
-            .iter()
-            .take(self.options.top)
-            .map(|c| self.candidate(c, traits));
+        let candidates =
+            ranking.candidates.iter().take(self.options.top).map(|c| self.candidate(c, traits));
         (
             candidates.collect(),
             Some(rounded(ranking.none_of_these)),
@@ -166,11 +151,8 @@ impl<'a> Analyst<'a> {
                 .collect()
         };
         let shown: Vec<&Trait> = self.knowledge.accounts.traits_of(account, form).collect();
-        let mut unrecorded: Vec<String> = one
-            .unrecorded
-            .iter()
-            .map(|&i| self.in_words(shown[i]))
-            .collect();
+        let mut unrecorded: Vec<String> =
+            one.unrecorded.iter().map(|&i| self.in_words(shown[i])).collect();
         unrecorded.dedup();
         CandidateOut {
             species: account.english.clone(),
@@ -202,15 +184,8 @@ impl<'a> Analyst<'a> {
     }
 
     fn region_title(&self) -> String {
-        let found = self
-            .knowledge
-            .lexicon
-            .others("region")
-            .find(|r| r.id == self.region);
-        found
-            .and_then(|r| r.get("title"))
-            .unwrap_or(&self.region)
-            .to_owned()
+        let found = self.knowledge.lexicon.others("region").find(|r| r.id == self.region);
+        found.and_then(|r| r.get("title")).unwrap_or(&self.region).to_owned()
     }
 
     fn text(&self, name: Name) -> &str {
@@ -224,11 +199,8 @@ impl<'a> Analyst<'a> {
         let value = one.value.text(lexicon).replace('-', " ");
         let aspect = self.text(one.aspect);
         let tone = self.text(one.tone);
-        let value = if tone.is_empty() || tone == value {
-            value
-        } else {
-            format!("{tone} {value}")
-        };
+        let value =
+            if tone.is_empty() || tone == value { value } else { format!("{tone} {value}") };
         let text = match aspect {
             "mark" => area,
             "size" | "build" | "sex-age" | "voice" | "habitat" | "flight" | "posture"
@@ -284,11 +256,7 @@ impl<'a> Analyst<'a> {
     fn yardsticks(&self, note: &str, reading: &Reading) -> Vec<Yardstick> {
         let lexicon = &self.knowledge.lexicon;
         let mut out: Vec<Yardstick> = Vec::new();
-        for one in reading
-            .traits
-            .iter()
-            .filter(|t| t.against.is_some() && t.mass.is_some())
-        {
+        for one in reading.traits.iter().filter(|t| t.against.is_some() && t.mass.is_some()) {
             let Some(mass) = lexicon.scale.mass(one.against) else {
                 continue;
             };
@@ -303,20 +271,13 @@ impl<'a> Analyst<'a> {
                 .find(|t| {
                     let senses = lexicon.vocabulary.senses(t.node);
                     senses.iter().any(|s| {
-                        lexicon
-                            .vocabulary
-                            .record(s)
-                            .get(crate::lexicon::record::Slot::Against)
+                        lexicon.vocabulary.record(s).get(crate::lexicon::record::Slot::Against)
                             == one.against
                     })
                 })
                 .map_or_else(String::new, |t| t.span.of(note).to_owned());
             if !out.iter().any(|y| y.taken == taken) {
-                out.push(Yardstick {
-                    written,
-                    taken,
-                    mass_g: mass,
-                });
+                out.push(Yardstick { written, taken, mass_g: mass });
             }
         }
         out
@@ -325,11 +286,7 @@ impl<'a> Analyst<'a> {
     fn unplaced(&self, note: &str, span: Span) -> Unplaced {
         let text = span.of(note).to_owned();
         let nearest = suggestions(&self.knowledge.lexicon, &text, MOST_NEAREST);
-        Unplaced {
-            text,
-            span: bytes(span),
-            nearest,
-        }
+        Unplaced { text, span: bytes(span), nearest }
     }
 }
 

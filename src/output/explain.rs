@@ -70,21 +70,13 @@ fn words(
 ) {
     for token in &reading.tokens[start..end] {
         let kinds = lexicon.kinds.names_of(token.kinds).join(" or ");
-        let mended = if token.mended {
-            ", spelling mended"
-        } else {
-            ""
-        };
+        let mended = if token.mended { ", spelling mended" } else { "" };
         let _ = writeln!(out, "  word \"{}\": {kinds}{mended}", token.span.of(note));
     }
 }
 
 fn hull(reading: &Reading, start: usize, end: usize) -> Span {
-    reading.tokens[start..end]
-        .iter()
-        .map(|t| t.span)
-        .reduce(Span::join)
-        .unwrap_or_default()
+    reading.tokens[start..end].iter().map(|t| t.span).reduce(Span::join).unwrap_or_default()
 }
 
 fn inside(part: Span, span: Span) -> bool {

@@ -9,13 +9,10 @@ use unicode_segmentation::UnicodeSegmentation;
 use unicode_width::UnicodeWidthStr;
 
 /// The style of words that speak for a mark.
-pub const PLACED: Style = Style::new()
-    .fg_color(Some(anstyle::Color::Ansi(AnsiColor::Green)))
-    .bold();
+pub const PLACED: Style =
+    Style::new().fg_color(Some(anstyle::Color::Ansi(AnsiColor::Green))).bold();
 /// The style of words that could not be placed.
-pub const LOST: Style = Style::new()
-    .fg_color(Some(anstyle::Color::Ansi(AnsiColor::Red)))
-    .bold();
+pub const LOST: Style = Style::new().fg_color(Some(anstyle::Color::Ansi(AnsiColor::Red))).bold();
 /// The style of words set aside.
 pub const ASIDE: Style = Style::new().dimmed();
 
@@ -47,12 +44,8 @@ impl Mark {
 /// The note in lines of at most `width` columns, each with its line of marks.
 pub fn note_view(reading: &NoteReading, width: usize, indent: &str) -> String {
     let text = &reading.note.text;
-    let placed: Vec<Bytes> = reading
-        .birds
-        .iter()
-        .flat_map(|b| &b.traits)
-        .flat_map(|t| t.parts.clone())
-        .collect();
+    let placed: Vec<Bytes> =
+        reading.birds.iter().flat_map(|b| &b.traits).flat_map(|t| t.parts.clone()).collect();
     let lost: Vec<Bytes> = reading.unplaced.iter().map(|u| u.span).collect();
     let within = |list: &[Bytes], at: usize| list.iter().any(|s| s[0] <= at && at < s[1]);
     let mark = |at: usize| {
@@ -79,11 +72,7 @@ pub fn note_view(reading: &NoteReading, width: usize, indent: &str) -> String {
                 words.push_str(&now.style().render().to_string());
                 last = Some(now);
             }
-            words.push_str(if piece.chars().any(char::is_control) {
-                " "
-            } else {
-                piece
-            });
+            words.push_str(if piece.chars().any(char::is_control) { " " } else { piece });
             marks.push_str(&now.sign().repeat(columns));
         }
         if let Some(last) = last {

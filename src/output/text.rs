@@ -23,11 +23,7 @@ pub struct Layout {
 /// The whole view of a note, with styles as ANSI codes.
 pub fn view(reading: &NoteReading, layout: Layout) -> String {
     let mut out = String::new();
-    heading(
-        &mut out,
-        "Note",
-        "= placed   ? not placed   (blank) set aside",
-    );
+    heading(&mut out, "Note", "= placed   ? not placed   (blank) set aside");
     out.push_str(&note_view(reading, layout.width, INDENT));
     for bird in &reading.birds {
         marks(&mut out, bird, layout.width);
@@ -53,12 +49,7 @@ pub fn gaps_view(reading: &NoteReading, layout: Layout) -> String {
                 State::Unseen => ASIDE,
                 State::LeftOut => LOST,
             };
-            let _ = writeln!(
-                out,
-                "{INDENT}{:<14} {style}{}{style:#}",
-                gap.title,
-                gap.state.text()
-            );
+            let _ = writeln!(out, "{INDENT}{:<14} {style}{}{style:#}", gap.title, gap.state.text());
             if gap.state == State::LeftOut || gap.state == State::Unseen {
                 wrapped(&mut out, &gap.why, layout.width, 17);
                 wrapped(&mut out, &format!("look: {}", gap.look), layout.width, 17);
@@ -82,14 +73,8 @@ fn heading(out: &mut String, title: &str, note: &str) {
 fn marks(out: &mut String, bird: &Bird, width: usize) {
     heading(out, "Marks", "");
     if bird.traits.is_empty() {
-        let _ = writeln!(
-            out,
-            "{INDENT}none: say a part and what was seen there, such as"
-        );
-        let _ = writeln!(
-            out,
-            "{INDENT}  streaked breast, short conical bill, no wing bars"
-        );
+        let _ = writeln!(out, "{INDENT}none: say a part and what was seen there, such as");
+        let _ = writeln!(out, "{INDENT}  streaked breast, short conical bill, no wing bars");
         return;
     }
     let mut table = Table::new();
@@ -165,17 +150,12 @@ pub fn seen(one: &TraitOut) -> String {
 }
 
 fn quoted(text: &str) -> String {
-    format!(
-        "\"{}\"",
-        text.split_whitespace().collect::<Vec<_>>().join(" ")
-    )
+    format!("\"{}\"", text.split_whitespace().collect::<Vec<_>>().join(" "))
 }
 
 fn left_out(out: &mut String, gaps: &[GapOut], width: usize) {
-    let missing: Vec<&GapOut> = gaps
-        .iter()
-        .filter(|g| matches!(g.state, State::LeftOut | State::Unseen))
-        .collect();
+    let missing: Vec<&GapOut> =
+        gaps.iter().filter(|g| matches!(g.state, State::LeftOut | State::Unseen)).collect();
     if missing.is_empty() {
         return;
     }
@@ -184,18 +164,10 @@ fn left_out(out: &mut String, gaps: &[GapOut], width: usize) {
         let head = format!("{INDENT}{:<13} ", gap.title);
         let columns = head.len().max(16);
         let _ = write!(out, "{LOST}{head}{LOST:#}");
-        let state = if gap.state == State::Unseen {
-            "not seen; "
-        } else {
-            ""
-        };
+        let state = if gap.state == State::Unseen { "not seen; " } else { "" };
         let text = format!("{state}{}", gap.why);
         let text = textwrap::fill(&text, width.saturating_sub(columns).max(20));
-        let _ = writeln!(
-            out,
-            "{}",
-            text.replace('\n', &format!("\n{}", " ".repeat(columns)))
-        );
+        let _ = writeln!(out, "{}", text.replace('\n', &format!("\n{}", " ".repeat(columns))));
     }
 }
 
@@ -220,35 +192,18 @@ fn candidate(out: &mut String, place: usize, one: &CandidateOut, width: usize) {
         one.form
     );
     let listed = |reasons: &[super::model::ReasonOut]| {
-        reasons
-            .iter()
-            .take(5)
-            .map(|r| r.text.as_str())
-            .collect::<Vec<_>>()
-            .join("; ")
+        reasons.iter().take(5).map(|r| r.text.as_str()).collect::<Vec<_>>().join("; ")
     };
     for (name, text) in [
         ("for", listed(&one.fits)),
         ("against", listed(&one.conflicts)),
-        (
-            "not noted",
-            one.unrecorded
-                .iter()
-                .take(4)
-                .cloned()
-                .collect::<Vec<_>>()
-                .join("; "),
-        ),
+        ("not noted", one.unrecorded.iter().take(4).cloned().collect::<Vec<_>>().join("; ")),
     ] {
         if !text.is_empty() {
             let head = format!("{name:<10}");
             let _ = write!(out, "{}{ASIDE}{head}{ASIDE:#}", " ".repeat(6));
             let text = textwrap::fill(&text, width.saturating_sub(16).max(20));
-            let _ = writeln!(
-                out,
-                "{}",
-                text.replace('\n', &format!("\n{}", " ".repeat(16)))
-            );
+            let _ = writeln!(out, "{}", text.replace('\n', &format!("\n{}", " ".repeat(16))));
         }
     }
 }
@@ -266,11 +221,7 @@ fn questions(out: &mut String, questions: &[LookNextOut], width: usize) {
     for question in questions {
         let _ = writeln!(out, "{INDENT}{}", question.question);
         for answer in question.answers.iter().take(4) {
-            let line = format!(
-                "{}: {}",
-                answer.value.replace('-', " "),
-                answer.favours.join(", ")
-            );
+            let line = format!("{}: {}", answer.value.replace('-', " "), answer.favours.join(", "));
             wrapped(out, &line, width, 6);
         }
     }
@@ -289,30 +240,18 @@ fn remarks(out: &mut String, reading: &NoteReading, layout: Layout) {
     for one in &reading.unplaced {
         lines.push(match one.nearest.as_slice() {
             [] => format!("\"{}\" could not be placed.", one.text),
-            near => format!(
-                "\"{}\" could not be placed; nearest: {}.",
-                one.text,
-                near.join(", ")
-            ),
+            near => format!("\"{}\" could not be placed; nearest: {}.", one.text, near.join(", ")),
         });
     }
     for one in &reading.repairs {
-        lines.push(format!(
-            "\"{}\" was read as \"{}\".",
-            one.written, one.read_as
-        ));
+        lines.push(format!("\"{}\" was read as \"{}\".", one.written, one.read_as));
     }
     for one in &reading.yardsticks {
-        let mut line = format!(
-            "\"{}\" was taken as {} ({} g).",
-            one.written, one.taken, one.mass_g
-        );
+        let mut line =
+            format!("\"{}\" was taken as {} ({} g).", one.written, one.taken, one.mass_g);
         if !layout.region_named {
-            let _ = write!(
-                line,
-                " Region: {}; choose another with --region.",
-                reading.region_title
-            );
+            let _ =
+                write!(line, " Region: {}; choose another with --region.", reading.region_title);
         }
         lines.push(line);
     }

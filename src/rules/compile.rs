@@ -133,16 +133,9 @@ impl Rules {
         vocabulary: &mut Vocabulary,
         wrong: &mut Diagnostics,
     ) -> Self {
-        let heads: Vec<&Entry> = entries
-            .iter()
-            .filter(|e| e.kind == "rule" || e.kind == "phrase")
-            .collect();
-        let mut compiler = Compiler {
-            kinds,
-            names,
-            vocabulary,
-            phrases: FxHashMap::default(),
-        };
+        let heads: Vec<&Entry> =
+            entries.iter().filter(|e| e.kind == "rule" || e.kind == "phrase").collect();
+        let mut compiler = Compiler { kinds, names, vocabulary, phrases: FxHashMap::default() };
         for (i, entry) in heads.iter().enumerate() {
             if kinds.find(&entry.id).is_some() {
                 wrong.push(name_clash(entry, "a kind of word"));
@@ -152,17 +145,12 @@ impl Rules {
             }
         }
         let rules: Vec<Rule> = heads.iter().map(|e| compiler.rule(e, wrong)).collect();
-        let mut out = Self {
-            rules,
-            top: Vec::new(),
-        };
+        let mut out = Self { rules, top: Vec::new() };
         if wrong.has_errors() {
             return out;
         }
         out.fill_first(wrong);
-        out.top = (0..out.rules.len())
-            .filter(|&i| !out.rules[i].is_phrase)
-            .collect();
+        out.top = (0..out.rules.len()).filter(|&i| !out.rules[i].is_phrase).collect();
         out
     }
 
@@ -297,27 +285,11 @@ impl Compiler<'_> {
             wrong.push(missing(entry, "no pattern", "| $a:area -> $a"));
         }
         if !rule.is_phrase {
-            if !rule
-                .expectations
-                .iter()
-                .any(|e| matches!(e, Expectation::Gives { .. }))
-            {
-                wrong.push(missing(
-                    entry,
-                    "no example",
-                    "=> \"a note\" : area aspect value",
-                ));
+            if !rule.expectations.iter().any(|e| matches!(e, Expectation::Gives { .. })) {
+                wrong.push(missing(entry, "no example", "=> \"a note\" : area aspect value"));
             }
-            if !rule
-                .expectations
-                .iter()
-                .any(|e| matches!(e, Expectation::Silent { .. }))
-            {
-                wrong.push(missing(
-                    entry,
-                    "no counter-example",
-                    "=/ \"a note it must not touch\"",
-                ));
+            if !rule.expectations.iter().any(|e| matches!(e, Expectation::Silent { .. })) {
+                wrong.push(missing(entry, "no counter-example", "=/ \"a note it must not touch\""));
             }
         }
         if rule.means.is_empty() {
@@ -336,12 +308,7 @@ impl Compiler<'_> {
         let here = Here { entry, field };
         let pattern = self.pattern(&syntax, &mut captures, &here)?;
         let yields = self.yields(&yields, &captures, &here)?;
-        Ok(Alternative {
-            pattern,
-            yields,
-            captures,
-            first: First::default(),
-        })
+        Ok(Alternative { pattern, yields, captures, first: First::default() })
     }
 
     fn pattern(
@@ -355,16 +322,10 @@ impl Compiler<'_> {
             Syntax::Name(name, ids, left) => return self.named(name, ids, *left, here),
             Syntax::Word(text) => Pattern::Word(self.vocabulary.intern(&text.to_lowercase())),
             Syntax::Seq(items) => Pattern::Seq(
-                items
-                    .iter()
-                    .map(|i| self.pattern(i, captures, here))
-                    .collect::<Result<_, _>>()?,
+                items.iter().map(|i| self.pattern(i, captures, here)).collect::<Result<_, _>>()?,
             ),
             Syntax::Alt(items) => Pattern::Alt(
-                items
-                    .iter()
-                    .map(|i| self.pattern(i, captures, here))
-                    .collect::<Result<_, _>>()?,
+                items.iter().map(|i| self.pattern(i, captures, here)).collect::<Result<_, _>>()?,
             ),
             Syntax::Opt(inner) => Pattern::Opt(boxed(inner)?),
             Syntax::Star(inner) => Pattern::Star(boxed(inner)?),
@@ -412,11 +373,7 @@ impl Compiler<'_> {
     ) -> Result<Yield, Box<Diagnostic>> {
         let find = |name: &str, left: usize| {
             captures.iter().position(|c| c == name).ok_or_else(|| {
-                here.unknown(
-                    "unknown-name",
-                    left,
-                    &format!("nothing was kept as `${name}`"),
-                )
+                here.unknown("unknown-name", left, &format!("nothing was kept as `${name}`"))
             })
         };
         Ok(match syntax {
@@ -424,16 +381,10 @@ impl Compiler<'_> {
             YieldSyntax::OrEmpty(name, left) => Yield::OrEmpty(find(name, *left)?),
             YieldSyntax::Folded(name, left) => Yield::Folded(find(name, *left)?),
             YieldSyntax::Sum(items) => Yield::Sum(
-                items
-                    .iter()
-                    .map(|i| self.yields(i, captures, here))
-                    .collect::<Result<_, _>>()?,
+                items.iter().map(|i| self.yields(i, captures, here)).collect::<Result<_, _>>()?,
             ),
             YieldSyntax::Product(items) => Yield::Product(
-                items
-                    .iter()
-                    .map(|i| self.yields(i, captures, here))
-                    .collect::<Result<_, _>>()?,
+                items.iter().map(|i| self.yields(i, captures, here)).collect::<Result<_, _>>()?,
             ),
             YieldSyntax::Literal(slots) => {
                 let mut record = Record::default();

@@ -43,11 +43,7 @@ pub enum Expectation {
 
 /// Reads the `=>` and `=/` lines of a rule.
 pub fn read_examples(entry: &Entry, out: &mut Vec<Expectation>, wrong: &mut Diagnostics) {
-    for field in entry
-        .fields
-        .iter()
-        .filter(|f| f.key == "=>" || f.key == "=/")
-    {
+    for field in entry.fields.iter().filter(|f| f.key == "=>" || f.key == "=/") {
         let bad = |message: String| {
             Diagnostic::error("bad-example", &entry.source, field.span, message)
                 .hint("write `=> \"a note\" : area aspect value; area aspect value absent`")
@@ -55,29 +51,15 @@ pub fn read_examples(entry: &Entry, out: &mut Vec<Expectation>, wrong: &mut Diag
         match example(&field.value) {
             Err(failure) => {
                 let expected = failure.expected.unwrap_or("something else");
-                wrong.push(bad(format!(
-                    "expected {expected} before `{}`",
-                    failure.rest
-                )));
+                wrong.push(bad(format!("expected {expected} before `{}`", failure.rest)));
             }
             Ok((note, _)) if field.key == "=/" => {
-                out.push(Expectation::Silent {
-                    note,
-                    span: field.span,
-                });
+                out.push(Expectation::Silent { note, span: field.span });
             }
             Ok((note, found)) => {
-                match found
-                    .iter()
-                    .map(expected_trait)
-                    .collect::<Result<Vec<_>, _>>()
-                {
+                match found.iter().map(expected_trait).collect::<Result<Vec<_>, _>>() {
                     Ok(traits) if !traits.is_empty() => {
-                        out.push(Expectation::Gives {
-                            note,
-                            traits,
-                            span: field.span,
-                        });
+                        out.push(Expectation::Gives { note, traits, span: field.span });
                     }
                     Ok(_) => wrong.push(bad("an example without a trait".to_owned())),
                     Err(message) => wrong.push(bad(message)),
@@ -90,10 +72,7 @@ pub fn read_examples(entry: &Entry, out: &mut Vec<Expectation>, wrong: &mut Diag
 /// Reads `area aspect value [absent|unseen] [hedged]`.
 pub fn expected_trait(words: &TraitWords<'_>) -> Result<Expected, String> {
     let [area, aspect, value, rest @ ..] = words.as_slice() else {
-        return Err(format!(
-            "a trait is `area aspect value`, found `{}`",
-            words.join(" ")
-        ));
+        return Err(format!("a trait is `area aspect value`, found `{}`", words.join(" ")));
     };
     let mut out = Expected {
         area: (*area).to_owned(),

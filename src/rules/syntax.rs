@@ -98,10 +98,7 @@ pub struct Failure<'a> {
 
 impl<'a> ParseError<&'a str> for Failure<'a> {
     fn from_error_kind(rest: &'a str, _: ErrorKind) -> Self {
-        Self {
-            rest,
-            expected: None,
-        }
+        Self { rest, expected: None }
     }
 
     fn append(_: &'a str, _: ErrorKind, other: Self) -> Self {
@@ -110,20 +107,13 @@ impl<'a> ParseError<&'a str> for Failure<'a> {
 
     /// Of two failures the one that got further speaks.
     fn or(self, other: Self) -> Self {
-        if other.rest.len() < self.rest.len() {
-            other
-        } else {
-            self
-        }
+        if other.rest.len() < self.rest.len() { other } else { self }
     }
 }
 
 impl<'a> ContextError<&'a str> for Failure<'a> {
     fn add_context(_: &'a str, what: &'static str, other: Self) -> Self {
-        Self {
-            expected: other.expected.or(Some(what)),
-            ..other
-        }
+        Self { expected: other.expected.or(Some(what)), ..other }
     }
 }
 
@@ -147,58 +137,31 @@ pub fn alternative(input: &str) -> Result<(Syntax, YieldSyntax), Failure<'_>> {
     let whole = (sequence, arrow, cut(sum));
     match (whole, multispace0).parse(input) {
         Ok(("", ((pattern, _, yields), _))) => Ok((pattern, yields)),
-        Ok((rest, _)) => Err(Failure {
-            rest,
-            expected: Some("the end of the line"),
-        }),
+        Ok((rest, _)) => Err(Failure { rest, expected: Some("the end of the line") }),
         Err(nom::Err::Error(e) | nom::Err::Failure(e)) => Err(e),
-        Err(nom::Err::Incomplete(_)) => Err(Failure {
-            rest: "",
-            expected: None,
-        }),
+        Err(nom::Err::Incomplete(_)) => Err(Failure { rest: "", expected: None }),
     }
 }
 
 fn sequence(input: &str) -> Parsed<'_, Syntax> {
-    let items = context(
-        "a kind, a phrase, a \"word\", `$name:` or `(`",
-        many1(spaced(item)),
-    );
-    map(items, |mut items| {
-        if items.len() == 1 {
-            items.remove(0)
-        } else {
-            Syntax::Seq(items)
-        }
-    })
-    .parse(input)
+    let items = context("a kind, a phrase, a \"word\", `$name:` or `(`", many1(spaced(item)));
+    map(items, |mut items| if items.len() == 1 { items.remove(0) } else { Syntax::Seq(items) })
+        .parse(input)
 }
 
 fn choice(input: &str) -> Parsed<'_, Syntax> {
     map(separated_list1(char('|'), sequence), |mut ways| {
-        if ways.len() == 1 {
-            ways.remove(0)
-        } else {
-            Syntax::Alt(ways)
-        }
+        if ways.len() == 1 { ways.remove(0) } else { Syntax::Alt(ways) }
     })
     .parse(input)
 }
 
 fn item(input: &str) -> Parsed<'_, Syntax> {
     alt((
-        map(preceded(tag("!<"), cut(primary)), |x| {
-            Syntax::Behind(false, Box::new(x))
-        }),
-        map(preceded(tag("&<"), cut(primary)), |x| {
-            Syntax::Behind(true, Box::new(x))
-        }),
-        map(preceded(char('!'), cut(repeated)), |x| {
-            Syntax::Not(Box::new(x))
-        }),
-        map(preceded(char('&'), cut(repeated)), |x| {
-            Syntax::And(Box::new(x))
-        }),
+        map(preceded(tag("!<"), cut(primary)), |x| Syntax::Behind(false, Box::new(x))),
+        map(preceded(tag("&<"), cut(primary)), |x| Syntax::Behind(true, Box::new(x))),
+        map(preceded(char('!'), cut(repeated)), |x| Syntax::Not(Box::new(x))),
+        map(preceded(char('&'), cut(repeated)), |x| Syntax::And(Box::new(x))),
         captured,
         repeated,
     ))
@@ -230,22 +193,11 @@ fn repeated(input: &str) -> Parsed<'_, Syntax> {
 }
 
 fn primary(input: &str) -> Parsed<'_, Syntax> {
-    let group = delimited(
-        char('('),
-        cut(choice),
-        cut(context("`)`", preceded(multispace0, char(')')))),
-    );
-    let quoted = delimited(
-        char('"'),
-        take_while(|c| c != '"'),
-        cut(context("a closing `\"`", char('"'))),
-    );
-    alt((
-        group,
-        map(quoted, |w: &str| Syntax::Word(w.to_owned())),
-        named,
-    ))
-    .parse(input)
+    let group =
+        delimited(char('('), cut(choice), cut(context("`)`", preceded(multispace0, char(')')))));
+    let quoted =
+        delimited(char('"'), take_while(|c| c != '"'), cut(context("a closing `\"`", char('"'))));
+    alt((group, map(quoted, |w: &str| Syntax::Word(w.to_owned())), named)).parse(input)
 }
 
 fn named(input: &str) -> Parsed<'_, Syntax> {
@@ -257,11 +209,7 @@ fn named(input: &str) -> Parsed<'_, Syntax> {
         cut(context("`]`", char(']'))),
     );
     let (rest, ids) = opt(ids).parse(rest)?;
-    let ids = ids
-        .unwrap_or_default()
-        .into_iter()
-        .map(str::to_owned)
-        .collect();
+    let ids = ids.unwrap_or_default().into_iter().map(str::to_owned).collect();
     Ok((
         rest,
         match name {
@@ -274,22 +222,14 @@ fn named(input: &str) -> Parsed<'_, Syntax> {
 
 fn sum(input: &str) -> Parsed<'_, YieldSyntax> {
     map(separated_list1(spaced(char('+')), product), |mut parts| {
-        if parts.len() == 1 {
-            parts.remove(0)
-        } else {
-            YieldSyntax::Sum(parts)
-        }
+        if parts.len() == 1 { parts.remove(0) } else { YieldSyntax::Sum(parts) }
     })
     .parse(input)
 }
 
 fn product(input: &str) -> Parsed<'_, YieldSyntax> {
     map(separated_list1(spaced(char('*')), atom), |mut parts| {
-        if parts.len() == 1 {
-            parts.remove(0)
-        } else {
-            YieldSyntax::Product(parts)
-        }
+        if parts.len() == 1 { parts.remove(0) } else { YieldSyntax::Product(parts) }
     })
     .parse(input)
 }
@@ -302,9 +242,7 @@ fn atom(input: &str) -> Parsed<'_, YieldSyntax> {
     context(
         "`$name`, `[$name]`, `{slot=value}` or `(`",
         alt((
-            map(folded, move |n: &str| {
-                YieldSyntax::Folded(n.to_owned(), left)
-            }),
+            map(folded, move |n: &str| YieldSyntax::Folded(n.to_owned(), left)),
             map((name(), opt(char('?'))), move |(n, q)| match q {
                 Some(_) => YieldSyntax::OrEmpty(n.to_owned(), left),
                 None => YieldSyntax::Var(n.to_owned(), left),
@@ -320,10 +258,7 @@ fn literal(input: &str) -> Parsed<'_, YieldSyntax> {
     map(
         delimited(
             char('{'),
-            cut(separated_list0(
-                spaced(char(',')),
-                preceded(multispace0, assignment),
-            )),
+            cut(separated_list0(spaced(char(',')), preceded(multispace0, assignment))),
             cut(context("`}`", preceded(multispace0, char('}')))),
         ),
         YieldSyntax::Literal,
@@ -353,28 +288,16 @@ pub fn example(input: &str) -> Result<(String, Vec<TraitWords<'_>>), Failure<'_>
         take_while(|c| c != '"'),
         context("a closing `\"`", char('"')),
     );
-    let words = many0(spaced(take_while1(|c: char| {
-        !c.is_whitespace() && c != ';'
-    })));
+    let words = many0(spaced(take_while1(|c: char| !c.is_whitespace() && c != ';')));
     let traits = separated_list1(char(';'), words);
     let whole = (spaced(note), opt(preceded(char(':'), traits)));
     match (whole, multispace0).parse(input) {
         Ok(("", ((note, traits), _))) => Ok((
             note.to_owned(),
-            traits
-                .unwrap_or_default()
-                .into_iter()
-                .filter(|t| !t.is_empty())
-                .collect(),
+            traits.unwrap_or_default().into_iter().filter(|t| !t.is_empty()).collect(),
         )),
-        Ok((rest, _)) => Err(Failure {
-            rest,
-            expected: Some("`:` and the expected traits"),
-        }),
+        Ok((rest, _)) => Err(Failure { rest, expected: Some("`:` and the expected traits") }),
         Err(nom::Err::Error(e) | nom::Err::Failure(e)) => Err(e),
-        Err(nom::Err::Incomplete(_)) => Err(Failure {
-            rest: "",
-            expected: None,
-        }),
+        Err(nom::Err::Incomplete(_)) => Err(Failure { rest: "", expected: None }),
     }
 }
