@@ -293,6 +293,7 @@ kind filler
   means   sounds and words that fill a pause
 
 kind ordinary
+  ordinary yes
   aside   ordinary word
   means   words that say nothing of a bird's marks
 
@@ -333,3 +334,12 @@ kind afterthought
   force   scope
   aside   doubting word
   means   a doubt said behind a mark: "?", not sure
+
+kind rel-be
+  aside   joining word
+  means   that is, which are
+
+kind correction
+  force   retracts
+  aside   taking back
+  means   takes back what was said just before

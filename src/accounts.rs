@@ -30,21 +30,13 @@ pub struct Form {
     pub weight: f32,
 }
 
-/// Published measures, in millimetres; none where not known.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
-pub struct Measures {
-    /// Wing length.
-    pub wing: Option<f32>,
-    /// Tail length.
-    pub tail: Option<f32>,
-    /// Tarsus length.
-    pub tarsus: Option<f32>,
-    /// Bill length along the culmen.
-    pub bill: Option<f32>,
-    /// Bill depth at the base.
-    pub bill_depth: Option<f32>,
-    /// Bill width.
-    pub bill_width: Option<f32>,
+/// A published measure.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Measure {
+    /// What was measured, as the account names it.
+    pub name: String,
+    /// Millimetres.
+    pub mm: f32,
 }
 
 /// Another species taken for this one.
@@ -72,13 +64,20 @@ pub struct Account {
     /// Mass in grams.
     pub mass: Option<f32>,
     /// Measures.
-    pub measures: Measures,
+    pub measures: Vec<Measure>,
     /// Marks that every form shows, by their places in [`Accounts::pool`].
     pub shared: Vec<u32>,
     /// Its forms; at least one.
     pub forms: Vec<Form>,
     /// Species taken for it.
     pub look_alikes: Vec<LookAlike>,
+}
+
+impl Account {
+    /// A measure by its name in the account, in millimetres.
+    pub fn measure(&self, name: &str) -> Option<f32> {
+        self.measures.iter().find(|m| m.name == name).map(|m| m.mm)
+    }
 }
 
 /// All species. Marks that several forms show are kept once.
@@ -340,25 +339,14 @@ fn number_before(text: &str, unit: &str) -> Option<f32> {
     (words.next() == Some(unit)).then_some(number)
 }
 
-fn measures(text: &str) -> Measures {
-    let mut out = Measures::default();
-    for item in text.split(',') {
-        let mut words = item.split_whitespace();
-        let (Some(name), Some(Ok(mm))) = (words.next(), words.next().map(str::parse::<f32>)) else {
-            continue;
-        };
-        let slot = match name {
-            "wing" => &mut out.wing,
-            "tail" => &mut out.tail,
-            "tarsus" => &mut out.tarsus,
-            "bill" => &mut out.bill,
-            "bill-depth" => &mut out.bill_depth,
-            "bill-width" => &mut out.bill_width,
-            _ => continue,
-        };
-        *slot = Some(mm);
-    }
-    out
+/// `wing 76, tail 57 mm, AVONET` gives two measures.
+fn measures(text: &str) -> Vec<Measure> {
+    let one = |item: &str| {
+        let (name, rest) = item.trim().split_once(' ')?;
+        let mm = rest.split_whitespace().next()?.parse().ok()?;
+        Some(Measure { name: name.to_owned(), mm })
+    };
+    text.split(',').filter_map(one).collect()
 }
 
 /// The source of an account, for messages about it.

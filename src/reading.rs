@@ -180,10 +180,13 @@ impl<'a> Reader<'a> {
         traits: &[Trait],
         named: &[Named],
     ) -> Vec<Segment> {
-        let telling = |m: &&Match| m.records.iter().any(|r| r.get(Slot::Aspect).is_some());
-        let mut inside = vec![false; tokens.len()];
-        for one in found.iter().filter(telling) {
-            inside[one.start..one.end].fill(true);
+        let mut inside = vec![None; tokens.len()];
+        for one in found {
+            if one.taken_back {
+                inside[one.start..one.end].fill(Some("taken back"));
+            } else if one.records.iter().any(|r| r.get(Slot::Aspect).is_some()) {
+                inside[one.start..one.end].fill(Some("part of the phrase"));
+            }
         }
         let mut evidence: Vec<Span> =
             traits.iter().flat_map(|t| Parts::as_slice(&t.parts)).copied().collect();
@@ -205,7 +208,13 @@ impl<'a> Reader<'a> {
         out
     }
 
-    fn fate(&self, token: &Token, inside: bool, evidence: &[Span], named: &[Named]) -> Fate {
+    fn fate(
+        &self,
+        token: &Token,
+        inside: Option<&str>,
+        evidence: &[Span],
+        named: &[Named],
+    ) -> Fate {
         if covered(evidence, token.span) {
             return Fate::Evidence;
         }
@@ -222,8 +231,10 @@ impl<'a> Reader<'a> {
         match aside {
             Some(reason) => Fate::SetAside(reason),
             // A known word that a rule has used without keeping it: "long" in "40 cm long".
-            None if inside && token.node != 0 => Fate::SetAside("part of the phrase".to_owned()),
-            None => Fate::Unplaced,
+            None => match inside.filter(|_| token.node != 0) {
+                Some(reason) => Fate::SetAside(reason.to_owned()),
+                None => Fate::Unplaced,
+            },
         }
     }
 }

@@ -115,7 +115,7 @@ fn masses_stand_in_the_published_order() {
 fn bill_proportions_follow_the_published_measures() {
     let proportion = |english: &str| {
         let account = account(english);
-        account.measures.bill.unwrap() / account.mass.unwrap().cbrt()
+        account.measure("bill").unwrap() / account.mass.unwrap().cbrt()
     };
     for (longer, shorter) in [
         ("Hairy Woodpecker", "Downy Woodpecker"),
@@ -127,7 +127,7 @@ fn bill_proportions_follow_the_published_measures() {
         assert!(proportion(longer) > proportion(shorter), "{longer} against {shorter}");
     }
     // Bill depth at the nostril, in millimetres.
-    let depth = |english: &str| account(english).measures.bill_depth.unwrap();
+    let depth = |english: &str| account(english).measure("bill-depth").unwrap();
     for (stouter, finer) in [
         ("Red-eyed Vireo", "Tennessee Warbler"),
         ("Warbling Vireo", "Yellow Warbler"),

@@ -46,6 +46,6 @@ fn the_notes_are_read_as_expected() {
     }
     let total = score.total();
     let report = score.misses.join("\n");
-    assert!(total.precision() >= 0.97, "precision {:.3}\n{report}", total.precision());
-    assert!(total.recall() >= 0.96, "recall {:.3}\n{report}", total.recall());
+    assert!(total.precision() >= 0.975, "precision {:.3}\n{report}", total.precision());
+    assert!(total.recall() >= 0.965, "recall {:.3}\n{report}", total.recall());
 }

@@ -35,7 +35,8 @@ fn the_view_of_what_is_left_out() {
 #[test]
 fn the_derivation() {
     let note = "no wing bars, black hood";
-    let reader = KNOWLEDGE.reader("north-america").with_trace();
+    let knowledge = Knowledge::read(&built_in::layers()).unwrap();
+    let reader = knowledge.reader("north-america").with_trace();
     insta::assert_snapshot!(explain(&reader, note, &reader.read(note)));
 }
 

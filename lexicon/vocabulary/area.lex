@@ -202,7 +202,7 @@ area submoustachial
   means   the stripe between moustachial and malar stripes
 
 area lateral-throat
-  field   no
+  in-field no
   also    lateral throat stripe, side of the throat, throat side, side of throat, lateral throat streak
   at      throat side
   within  face
@@ -224,7 +224,7 @@ area throat
   means   from the chin to the breast
 
 area beard
-  field   no
+  in-field no
   also    whisker, bristle, rictal bristle, throat hackle, beard feather
   within  face
   optional yes
@@ -412,7 +412,7 @@ area belly
 area flanks
   also    flank, side, side feather, flank feather, body side, side of the body, side of its body, side of body
   also    side of the belly, sides of its belly, side of belly, sides of the bird, side of the bird, sides of the body
-  also    along the sides, along its sides, flank stripe
+  also    flank stripe
   at      belly side
   at      bird side
   at      underparts side
@@ -423,14 +423,14 @@ area flanks
   means   the side of the body below the folded wing
 
 area thighs
-  field   no
+  in-field no
   also    thigh, trousers, leg feather, feathered leg, tibial feather, leggings, thigh feather
   within  underparts
   share   0.2
   means   the feathered upper leg
 
 area vent
-  field   no
+  in-field no
   also    vent area, crissum, vent region, cloacal area, vent feather
   within  underparts
   share   0.3
@@ -466,21 +466,21 @@ area wing-coverts
   means   the feathers over the base of the flight feathers
 
 area lesser-coverts
-  field   no
+  in-field no
   also    lesser covert, lesser wing covert
   within  wing-coverts
   share   0.7
   means   the small coverts, nearest the wing's front edge
 
 area median-coverts
-  field   no
+  in-field no
   also    median covert, middle covert, median wing covert
   within  wing-coverts
   share   0.7
   means   the middle row of coverts
 
 area greater-coverts
-  field   no
+  in-field no
   also    greater covert, greater wing covert, outer covert, primary covert
   within  wing-coverts
   share   1
@@ -506,7 +506,7 @@ area wing-panel
   means   a patch of its own colour on the folded or open wing
 
 area alula
-  field   no
+  in-field no
   also    bastard wing
   within  wing
   share   0.1
@@ -550,14 +550,14 @@ area speculum
   means   a glossy patch on the secondaries, as in ducks
 
 area carpal
-  field   no
+  in-field no
   also    bend of the wing, wrist, carpal patch, carpal joint, carpal area, bend of its wing, wing bend, bend in the wing
   within  wing
   share   0.2
   means   the bend of the wing
 
 area leading-edge
-  field   no
+  in-field no
   also    leading edge of the wing, front edge of the wing, wing leading edge, fore edge of the wing
   at      wing front
   within  wing
@@ -573,7 +573,7 @@ area trailing-edge
   means   the rear edge of the open wing
 
 area underwing
-  field   no
+  in-field no
   also    under wing, underside of the wing, underside of wing, wing lining, underwing covert
   also    underside of its wings, underside of the wings, undersides of the wings
   also    bottom of the wings, underwings, under wings
@@ -585,7 +585,7 @@ area underwing
   means   the wing seen from below
 
 area axillaries
-  field   no
+  in-field no
   also    axillary, armpit, wing pit, wingpit, axillar
   within  underwing
   share   0.3
@@ -723,7 +723,7 @@ area cere
   means   bare skin at the base of the upper mandible, as in hawks and pigeons
 
 area gape
-  field   no
+  in-field no
   also    mouth lining, inside of the mouth, inside of mouth, mouth corner, gape line, corner of the mouth, gape flange
   within  bill
   share   0.2
@@ -747,7 +747,7 @@ area iris
   means   the eye, its coloured part
 
 area orbital-ring
-  field   no
+  in-field no
   also    orbital skin, bare ring around the eye, eye skin, bare skin around the eye, orbital area, eye wattle, fleshy eye ring
   also    skin around the eye
   within  face
@@ -785,14 +785,14 @@ area feet
   means   the feet
 
 area toes
-  field   no
+  in-field no
   also    toe, hind toe, toed foot, toe lobe
   within  feet
   share   1
   means   the toes
 
 area claws
-  field   no
+  in-field no
   also    claw, talon, toenail, nail, hind claw, foot claw
   within  feet
   share   0.6

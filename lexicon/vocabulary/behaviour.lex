@@ -654,6 +654,7 @@ behaviour hammer-food
   means   breaks hard food with blows of the bill
 
 behaviour hammer-wood
+  also    hammer on the trunk, hammer
   also    hammer on wood, hammer on a trunk, peck wood, peck at wood, peck at a trunk, peck at bark
   also    peck trees, chisel wood, chisel bark, drill into wood, drill into a tree, hammer at bark
   also    bore into wood, tap on a trunk, tap at bark, tap on wood
@@ -1134,6 +1135,7 @@ behaviour rub-bill
   means   strokes the bill on a perch
 
 behaviour run-and-stop
+  also    run and stop, run again and stop
   also    run and pause, run then stop, run then pause, run stop peck, run a few steps and stop
   also    run and peck, make short runs, run in short bursts, run in bursts, run pause peck
   also    run stop run, dash and stop, run a few steps then stop, run and freeze, walk and stop

@@ -15,9 +15,9 @@ be appears-to-be
   means   is, as far as could be seen
 
 be is
-  also    are, was, were, be, being, been, it's, its, that's, they're, he's, she's, they are, has been, had been, would be
+  also    are, was, were, be, being, been, it's, its, they're, he's, she's, they are, has been, had been, would be
   also    is also, are also, is mostly a, remains, turns, shading, fades to, fade to, fading to, 're, 's, colored in
-  also    i's, iss, that is, which is, that are, which are, that was, which was, that were, which were, who is, thats
+  also    i's, iss
   means   forms of "be"
 
 be looks
@@ -73,19 +73,19 @@ hedge maybe
 hedge ish
   hidden  yes
   also    ish
-  reach   back
+  reach   backwards
   means   rather so
 
 afterthought question-mark
   hidden  yes
   also    ?, ??, ???
-  reach   back
+  reach   backwards
   means   a question mark behind a mark
 
 afterthought not-sure
   hidden  yes
   also    not sure, not certain, unsure, i'm not sure, im not sure, not positive, couldn't be sure, can't be sure
-  reach   back
+  reach   backwards
   means   in doubt, said afterwards
 
 like like
@@ -104,7 +104,7 @@ negator no
 negator absent
   also    lacking completely, missing, wasn't there, not present, weren't there, not there, isn't there, aren't there
   also    was absent, were absent, were missing, was missing, not showing, nowhere to be seen, non existent, nonexistent
-  reach   back
+  reach   backwards
   means   not there, said afterwards
 
 negator no-doubt
@@ -206,7 +206,7 @@ unseen hidden-from-view
   also    out of view, invisible, underwater, under water, behind leaves, in shadow, was obscured, were obscured, not checked
   also    was not visible, were not visible, is hidden, are hidden, wasn't clear, weren't clear, unclear, was not seen
   also    were not seen, behind a branch, behind the grass, covered up, not clearly seen, not made out, not observed
-  reach   back
+  reach   backwards
   means   could not be seen, said afterwards
 
 with with
@@ -482,3 +482,16 @@ runs runs
   also    ran, run, running, extends, extending, extended, extend, goes, going, reaches, reaching, reached, continues
   also    continuing, leading, leads, stretching, stretches, coming, sat, sits, trailing, that runs, that extends, spreading
   means   goes on over a part
+
+rel-be that-is
+  hidden  yes
+  also    that is, which is, that are, which are, that was, which was, that were, which were, who is, thats, that's
+  also    that looks, which looks, that appears, which appears, that look, that looked, which looked, which look
+  means   that, which, with a form of "be"
+
+correction no-wait
+  hidden  yes
+  also    no wait, scratch that, strike that, i mean, sorry i mean, correction, make that, or rather, no sorry, sorry no
+  also    sorry, no hang on, no hold on, hang on, wait no, actually no, no actually, no i mean, on second thoughts
+  also    no scratch that, let me correct that, i tell a lie, not that
+  means   takes back what was said just before

@@ -2,7 +2,7 @@
 
 use super::args::{Args, Format, NoteArgs, ReadArgs};
 use super::failure::Failure;
-use super::files::{knowledge, render, standard_input, text_file, utf8};
+use super::files::{knowledge, layers, render, standard_input, text_file, utf8};
 use rectrix::diagnostic::Source;
 use rectrix::knowledge::Knowledge;
 use rectrix::matching::{Checklist, checklist};
@@ -146,7 +146,8 @@ pub fn gaps(args: &Args, note_args: &NoteArgs) -> Result<ExitCode, Failure> {
 
 /// Shows how each mark came about.
 pub fn explain(args: &Args, note_args: &NoteArgs) -> Result<ExitCode, Failure> {
-    let knowledge = knowledge(&args.lexicon)?;
+    // The stored tables do not know the lines of the rule files; the files do.
+    let knowledge = Knowledge::read(&layers(&args.lexicon)?)?;
     let region = region(&knowledge, note_args.region.as_deref())?;
     let reader = knowledge.reader(&region).with_trace();
     let note = note(note_args)?;

@@ -25,6 +25,8 @@ pub struct Match {
     pub records: Vec<Said>,
     /// The phrases it was built from, outermost first.
     pub steps: Vec<Step>,
+    /// Whether the note takes it back ("no wait"); it then has no records.
+    pub taken_back: bool,
 }
 
 /// One phrase or rule in the making of a match.
@@ -77,7 +79,7 @@ impl<'a> Engine<'a> {
             };
             let mut steps = Vec::new();
             let records = self.evaluate(rule, alternative, at, 0, &mut steps);
-            out.push(Match { rule, start: at, end, records, steps });
+            out.push(Match { rule, start: at, end, records, steps, taken_back: false });
             at = end;
         }
         out

@@ -31,6 +31,7 @@ pub fn matches(
     let mut places: Vec<usize> = Vec::with_capacity(tokens.len());
     let mut flush = |view: &mut Vec<Token>, places: &mut Vec<usize>| {
         let mut found = engine::Engine::new(lexicon, rules, region, view, trace).run();
+        scope::retract(forces, view, &mut found);
         scope::apply(lexicon, forces, region, view, &mut found);
         for m in &mut found {
             m.end = places[m.end - 1] + 1;
@@ -41,7 +42,9 @@ pub fn matches(
         places.clear();
     };
     for (place, token) in tokens.iter().enumerate() {
-        if token.kinds & !lexicon.kinds.skipped == 0 {
+        // A word of degree that is also an ordinary word is looked past as well.
+        let skipped = token.kinds & lexicon.kinds.skipped != 0;
+        if skipped && token.kinds & !(lexicon.kinds.skipped | lexicon.ordinary) == 0 {
             continue;
         }
         view.push(*token);

@@ -24,6 +24,7 @@ const MOST_BETWEEN_BACK: usize = 1;
 pub struct Forces {
     /// Aspects that denials and doubts pass over: the place, the light, the sex.
     free: Vec<Name>,
+    retracts: KindSet,
     scope: KindSet,
     closes: KindSet,
     links: KindSet,
@@ -37,10 +38,28 @@ impl Forces {
         let free = lexicon.kinds.iter().filter(|(_, k)| k.free);
         Self {
             free: free.map(|(_, k)| k.base.get(Slot::Aspect)).collect(),
+            retracts: of(Force::Retracts),
             scope: of(Force::Scope),
             closes: of(Force::Closes),
             links: of(Force::Links),
             comma: lexicon.kinds.find("comma").map_or(0, |k| k.bit()),
+        }
+    }
+}
+
+/// Takes back the matches before words such as "no wait".
+pub fn retract(forces: &Forces, tokens: &[Token], matches: &mut [Match]) {
+    for (at, token) in tokens.iter().enumerate() {
+        if token.kinds & forces.retracts == 0 || matches.iter().any(|m| m.start <= at && at < m.end)
+        {
+            continue;
+        }
+        let before = matches.iter().rposition(|m| m.end <= at);
+        if let Some(last) = before
+            && at - matches[last].end <= MOST_BETWEEN_BACK
+        {
+            matches[last].records.clear();
+            matches[last].taken_back = true;
         }
     }
 }

@@ -57,6 +57,8 @@ pub enum Force {
     Closes,
     /// It carries the reach over to the next phrase ("or").
     Links,
+    /// It takes back the phrase before it ("no wait").
+    Retracts,
 }
 
 /// A kind.
@@ -80,6 +82,8 @@ pub struct Kind {
     pub mend: bool,
     /// Whether denials and doubts pass over what it says.
     pub free: bool,
+    /// Whether it says nothing and no rule asks for it.
+    pub ordinary: bool,
     /// What becomes of unused words.
     pub rest: Rest,
     /// Why such a word is set aside, for people.
@@ -113,6 +117,7 @@ impl Kinds {
             force: Force::None,
             mend: false,
             free: false,
+            ordinary: false,
             rest,
             aside: if rest == Rest::SetAside { "sign".to_owned() } else { String::new() },
             means: String::new(),
@@ -218,6 +223,7 @@ fn read_kind(entry: &Entry, names: &mut Names, wrong: &mut Diagnostics) -> Kind 
         force: Force::None,
         mend: false,
         free: false,
+        ordinary: false,
         rest: Rest::Unplaced,
         aside: String::new(),
         means: String::new(),
@@ -248,12 +254,14 @@ fn read_kind(entry: &Entry, names: &mut Names, wrong: &mut Diagnostics) -> Kind 
             },
             "skip" => kind.skip = value == "yes",
             "mend" => kind.mend = value == "yes",
+            "ordinary" => kind.ordinary = value == "yes",
             "free" => kind.free = value == "yes",
             "force" => match value {
                 "scope" => kind.force = Force::Scope,
                 "closes" => kind.force = Force::Closes,
                 "links" => kind.force = Force::Links,
-                _ => bad("scope, closes or links"),
+                "retracts" => kind.force = Force::Retracts,
+                _ => bad("scope, closes, links or retracts"),
             },
             "aside" => {
                 kind.rest = Rest::SetAside;
@@ -270,7 +278,7 @@ fn read_kind(entry: &Entry, names: &mut Names, wrong: &mut Diagnostics) -> Kind 
                         field.span,
                         format!("a kind has no `{key}`"),
                     )
-                    .hint("known: slot, inflect, ed, skip, mend, free, force, aside, means, and the names of slots"),
+                    .hint("known: slot, inflect, ed, skip, mend, free, ordinary, force, aside, means, and the names of slots"),
                 ),
             },
         }

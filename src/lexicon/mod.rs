@@ -44,6 +44,8 @@ pub struct Lexicon {
     pub scale: Scale,
     /// Kinds an unknown word may be mended into.
     pub mendable: KindSet,
+    /// Kinds that say nothing and that no rule asks for.
+    pub ordinary: KindSet,
     /// Kinds no phrase reaches over.
     pub sentence_ends: KindSet,
     /// Entries of kinds the lexicon itself does not read: rules, marks of a full description, ...
@@ -84,6 +86,7 @@ impl Lexicon {
         vocabulary.add_entries(&species, &kinds, &mut names, &mut wrong);
         check_kinds(&all_entries, &kinds, &mut wrong);
         let mendable = kinds.set_where(|k| k.mend);
+        let ordinary = kinds.set_where(|k| k.ordinary);
         let sentence_ends = ["stop", "newline", "semicolon", "exclamation"]
             .iter()
             .filter_map(|name| kinds.find(name))
@@ -97,6 +100,7 @@ impl Lexicon {
             colours,
             scale,
             mendable,
+            ordinary,
             sentence_ends,
             others,
             accounts,

@@ -81,7 +81,7 @@ impl Topography {
                 resolves: entry.items("resolves").map(|p| names.intern(p)).collect(),
                 optional: entry.get("optional") == Some("yes"),
                 share,
-                in_field: entry.get("field") != Some("no"),
+                in_field: entry.get("in-field") != Some("no"),
                 plural: match entry.get("plural") {
                     Some(said) => said == "yes",
                     None => entry.id.ends_with('s'),

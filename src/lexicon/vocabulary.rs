@@ -233,13 +233,14 @@ impl Vocabulary {
         self.nodes[node as usize].kinds
     }
 
-    /// Every form of one word with its text and node.
+    /// Every form of one word with its text and node, bent verbs included.
     pub fn single_words(&self) -> impl Iterator<Item = (&str, Node)> {
-        self.words
-            .iter()
-            .zip(&self.first)
-            .filter(|&(_, &node)| node != 0 && self.kinds(node) != 0)
-            .map(|(text, &node)| (text, node))
+        self.words.iter().zip(&self.first).zip(&self.bases).filter_map(|((text, &own), &base)| {
+            let bent = self.first.get(base as usize).copied().unwrap_or(0);
+            let node = if own != 0 && self.kinds(own) != 0 { own } else { bent };
+            let usable = if node == own { KindSet::MAX } else { self.verbs };
+            (node != 0 && self.kinds(node) & usable != 0).then_some((text, node))
+        })
     }
 
     /// The node of a form written out, 0 if it is none.
@@ -427,7 +428,7 @@ impl Vocabulary {
             region: region.map_or(Name::NONE, |r| names.intern(r)),
             context: read_context(entry, kinds, self),
             reach: match entry.get("reach") {
-                Some("back") => Reach::Back,
+                Some("backwards") => Reach::Back,
                 Some("either") => Reach::Either,
                 _ => Reach::Forward,
             },

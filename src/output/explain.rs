@@ -20,12 +20,13 @@ pub fn explain(reader: &Reader<'_>, note: &str, reading: &Reading) -> String {
         for one in &traits {
             let _ = writeln!(
                 out,
-                "  gives {} {} {} ({}, {})",
+                "  gives {} {} {} ({}, {}) from \"{}\"",
                 lexicon.names.text(one.area),
                 lexicon.names.text(one.aspect),
                 one.value.text(lexicon),
                 one.polarity.text(),
-                one.certainty.text()
+                one.certainty.text(),
+                one.as_written(note)
             );
             if one.written_area != one.area {
                 let _ = writeln!(

@@ -122,7 +122,9 @@ pub fn seen(one: &TraitOut) -> String {
     }
     match one.aspect.as_str() {
         "mark" => {}
-        "colour" | "pattern" | "shape" | "length" => out.push_str(&value),
+        "colour" | "pattern" | "shape" | "length" | "size" | "build" | "behaviour" => {
+            out.push_str(&value);
+        }
         "count" => {
             let _ = write!(out, "{value} of them");
         }
