@@ -9,6 +9,7 @@ use crate::traits::{Certainty, Trait};
 pub fn stated(reader: &Reader<'_>, one: &Trait) -> Expected {
     let names = &reader.lexicon.names;
     Expected {
+        bird: one.bird,
         area: names.text(one.area).to_owned(),
         aspect: names.text(one.aspect).to_owned(),
         value: one.value.text(reader.lexicon).to_owned(),
@@ -80,7 +81,8 @@ pub fn listed(traits: &[Expected]) -> String {
 
 /// A trait as examples write it.
 pub fn shown(one: &Expected) -> String {
-    let mut out = format!("{} {} {}", one.area, one.aspect, one.value);
+    let bird = if one.bird == 1 { String::new() } else { format!("{}: ", one.bird) };
+    let mut out = format!("{bird}{} {} {}", one.area, one.aspect, one.value);
     if one.polarity != "present" {
         out.push(' ');
         out.push_str(&one.polarity);

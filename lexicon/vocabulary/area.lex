@@ -4,6 +4,7 @@
 # siblings by the surface a watcher sees (own estimate).
 
 area bird
+  also    brid, brd, bord, burd
   also    guy, fellow, creature, individual, specimen, birdie, critter, chap, body, whole bird, plumage, overall bird, entire bird, feathering, coat, bodies, torso, feather
   also    colouring, coloring, coloration, colouration, covering, fur, whole body, entire body, all over body
   also    body feather, body plumage, contour feather, general plumage, overall plumage
@@ -594,7 +595,7 @@ area axillaries
 area tail
   also    tail feather, rectrices, rectrix, tail plumage, tail area, whole tail, entire tail, folded tail, tail section
   also    tailfeather, rectrice, retrices, uppertail surface, inner rectrices, inner tail feather, central tail feather
-  also    tail fan, inner retrices, middle tail feather
+  also    inner retrices, middle tail feather
   within  bird
   share   1
   means   the tail

@@ -65,6 +65,7 @@ extent coarse
   means   of large rough marks
 
 extent a-little
+  hidden  yes
   value   slight
   also    little
   only-before :colour

@@ -109,6 +109,10 @@ negator absent
 
 negator no-doubt
   hidden  yes
+  also    couldn't help but notice, could not help but notice, couldn't help but, couldn't help noticing, couldn't miss
+  also    could not miss, can't miss, nothing could be, never seen a, never seen such a, without a doubt, without doubt
+  also    no mistake, no mistaking, no more than, hardly a day goes by without, did not take long, didn't take long
+  also    nothing but, not long, no question about it, no arguing with, not to forget, no less than, not least
   also    no doubt, not only, no wonder, no problem, no worries, not just, not to mention, no matter, no longer sure
   also    nothing else, no idea, no clue, not merely, no question, none other, not bad, not far, not long after, not yet
   also    no idea what, no one, nobody, no way, not in my book, no camera, no sooner, not that i know, no binoculars

@@ -18,3 +18,10 @@ ordinary talk
   also    night shift, day shift, posture, gait, together, sounded, sounds, sight, steps, idk, tbh, omg, lol, btw, imo, fyi, hinge, shift, visit, for, by, if, so, as, than, because, when, where, what
   also    until, unless, since, whether, how, why, there, here, then, now, else, every, each, such, per, via, ok, okay
   means   words of talk and joining
+
+ordinary around-the-watcher
+  also    boots, soaked, opened, hut, child, table, tall table, hat, wore, wears, wear, bins, bin, cow, cows, dog, dogs, cat
+  also    cats, car, cars, van, bike, coat, berry, caterpillar, butterflies, butterfly, brass, playing, flooded, stood, past
+  also    first, left, led, moved, leaving, am, sore, hide, hides, stretched, history, tail end, spot of lunch, streak of luck
+  also    map, road, roads, helped, help, doubt, wiped, clearer, thinned, curl, photo, photos, picture, pictures
+  means   people, animals and things that are no birds

@@ -167,7 +167,7 @@ posture low-in-water
   means   little of the body above the waterline
 
 posture neck-kinked
-  also    neck in an s, neck in an s shape, s shaped neck, s curved neck, neck held in an s, kinked neck
+  also    neck in an s, neck in an s shape, s curved neck, neck held in an s, kinked neck
   also    hold its neck in an s, hold its neck in an s shape, bend its neck, neck curved back
   also    neck bent back, neck coiled, coiled neck, neck curved in an s, neck folded in an s
   also    s bend in neck, held its neck in an s, held its neck in an s shape, bent its neck

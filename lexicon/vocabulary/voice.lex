@@ -277,6 +277,9 @@ voice far-carrying
   also    audible at a distance, penetrating call, penetrating song
   means   can be heard from a long way off
 
+voice feest
+  means   a thin, sharp feest
+
 voice flat-sound
   also    flat call, flat note, unmusical, tuneless, toneless, dull note, unmusical call, unmusical song
   also    tuneless song, dull call, flat notes, unmelodious, tuneless call, unmusical notes

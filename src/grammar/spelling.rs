@@ -68,7 +68,10 @@ fn distance(word: &str, form: &str) -> f64 {
     of_form.sort_unstable();
     let same_letters = if letters == of_form { -0.4 } else { 0.0 };
     let first = if word.as_bytes().first() == form.as_bytes().first() { 0.0 } else { 0.3 };
-    f64::from(edits) + same_letters + first - 0.2 * strsim::jaro_winkler(word, form)
+    let shorter = if letters.len() == of_form.len() { 0.0 } else { 0.15 };
+    let slipped = if slipped_key(word, form) { -0.1 } else { 0.0 };
+    f64::from(edits) + same_letters + first + shorter + slipped
+        - 0.2 * strsim::jaro_winkler(word, form)
 }
 
 /// Whether two spellings start alike: people seldom get the first letter wrong, but they drop it, or
@@ -77,6 +80,21 @@ fn same_start(word: &str, form: &str) -> bool {
     let (w, f) = (word.as_bytes(), form.as_bytes());
     let swapped = w.len() > 1 && f.len() > 1 && w[0] == f[1] && w[1] == f[0];
     w.first() == f.first() || swapped || f.get(1..) == Some(w) || w.get(1..) == Some(f)
+}
+
+/// Whether one letter was hit beside the right key.
+fn slipped_key(word: &str, form: &str) -> bool {
+    const ROWS: [&str; 3] = ["qwertyuiop", "asdfghjkl", "zxcvbnm"];
+    let place = |c: char| ROWS.iter().find_map(|row| row.find(c).map(|at| (*row, at)));
+    let mut wrong = word.chars().zip(form.chars()).filter(|(a, b)| a != b);
+    let (one, more) = (wrong.next(), wrong.next());
+    match (one, more, word.len() == form.len()) {
+        (Some((a, b)), None, true) => match (place(a), place(b)) {
+            (Some((row, i)), Some((other, j))) => row == other && i.abs_diff(j) == 1,
+            _ => false,
+        },
+        _ => false,
+    }
 }
 
 /// The one form that is nearest, if it is near enough and alone.

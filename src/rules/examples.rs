@@ -8,6 +8,8 @@ use crate::span::Span;
 /// A trait as an example states it.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub struct Expected {
+    /// Which bird of the note, from 1.
+    pub bird: u32,
     /// The area's id.
     pub area: String,
     /// The aspect.
@@ -69,12 +71,20 @@ pub fn read_examples(entry: &Entry, out: &mut Vec<Expectation>, wrong: &mut Diag
     }
 }
 
-/// Reads `area aspect value [absent|unseen] [hedged]`.
+/// Reads `[2:] area aspect value [absent|unseen] [hedged]`; the number is that of the bird.
 pub fn expected_trait(words: &TraitWords<'_>) -> Result<Expected, String> {
-    let [area, aspect, value, rest @ ..] = words.as_slice() else {
+    let (bird, words) = match words.split_first() {
+        Some((first, rest)) if first.ends_with(':') => {
+            let number = first.trim_end_matches(':').parse();
+            (number.map_err(|_| format!("`{first}` is no number of a bird"))?, rest)
+        }
+        _ => (1, words.as_slice()),
+    };
+    let [area, aspect, value, rest @ ..] = words else {
         return Err(format!("a trait is `area aspect value`, found `{}`", words.join(" ")));
     };
     let mut out = Expected {
+        bird,
         area: (*area).to_owned(),
         aspect: (*aspect).to_owned(),
         value: (*value).to_owned(),
