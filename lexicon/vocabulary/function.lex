@@ -44,7 +44,7 @@ between between
   means   between
 
 det a
-  also    a row of, rows of, row of, an, the, its, his, her, their, it's, some, these, those, our, another, what looks like a, each, every, any
+  also    some of the, some of its, many of the, many of its, all of the, all of its, a row of, rows of, row of, an, the, its, his, her, their, it's, some, these, those, our, another, what looks like a, each, every, any
   also    both its, all its, such a, several, many, few, a few, multiple, various, other, own, one of its, hte, numerous
   also    alternating, a set of, a pair of, pair of, set of, a number of, of its, of the
   means   articles and the like
@@ -472,14 +472,13 @@ washed wash-word
 where above
   hidden  yes
   area    upperparts
-  also    above, on top, up top, dorsally, on the top, from above, on its top, on top of its body
+  also    above, up top, dorsally, from above
   means   on the upper side of the bird
 
 where below
   hidden  yes
   area    underparts
-  also    below, underneath, beneath, down below, ventrally, from below, on the bottom, at the bottom, on its bottom
-  also    on bottom, on the underside, on its underside, on the under side
+  also    below, underneath, beneath, down below, ventrally, from below
   means   on the under side of the bird
 
 runs runs

@@ -68,9 +68,9 @@ fn distance(word: &str, form: &str) -> f64 {
     of_form.sort_unstable();
     let same_letters = if letters == of_form { -0.4 } else { 0.0 };
     let first = if word.as_bytes().first() == form.as_bytes().first() { 0.0 } else { 0.3 };
-    let shorter = if letters.len() == of_form.len() { 0.0 } else { 0.15 };
+    let surplus = if letters.len() > of_form.len() { 0.15 } else { 0.0 };
     let slipped = if slipped_key(word, form) { -0.1 } else { 0.0 };
-    f64::from(edits) + same_letters + first + shorter + slipped
+    f64::from(edits) + same_letters + first + surplus + slipped
         - 0.2 * strsim::jaro_winkler(word, form)
 }
 
