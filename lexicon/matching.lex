@@ -1,16 +1,16 @@
 # The numbers of the matching model, each with its reason. Own estimates unless a source is named.
 
 weight colour-spread
-  value 12
-  means names reach over about this CIEDE2000 distance: rusty and orange are 20 to 25 apart, grey and blue-grey 10
+  value 15
+  means names reach over about this CIEDE2000 distance: rusty and orange are 20 to 25 apart; fitted as temper-fall was
 
 weight colour-slip
   value 0.06
   means light, memory and wrong parts put any colour on any part now and then
 
 weight salience
-  value 0.55
-  means a small bright patch is named as readily as the ground around it
+  value 0.05
+  means a small bright patch is named a little more readily than its size; fitted as temper-fall was
 
 weight marking-colour
   value 0.45
@@ -21,15 +21,15 @@ weight step-down
   means "underparts white" says most, not all, of the belly
 
 weight hit
-  value 0.75
-  means three of four watchers use the account's word, or one like it
+  value 0.6
+  means three of five watchers use the account's word, or one like it
 
 weight miss
-  value 0.15
+  value 0.2
   means watchers use other words than the account now and then
 
 weight contrary
-  value 0.05
+  value 0.1
   means long is seldom said of what is short
 
 weight silent
@@ -53,8 +53,12 @@ weight absent
   means what was looked for and not found may have been hidden
 
 weight temper
-  value 0.75
-  means traits of one note go together, so they are not independent
+  value 2
+  means a single trait, well said, counts for a little more than its likelihood alone
+
+weight temper-fall
+  value 0.3
+  means traits of one note go together: of many, each counts for less. Fitted on labelled descriptions of 100 kinds
 
 weight most-for
   value 3

@@ -137,18 +137,43 @@ fn same(lexicon: &Lexicon, a: Node, b: Node) -> bool {
     first(a) == first(b)
 }
 
-/// The forms most like an unknown word, for the person to choose from: at most `count`.
+/// The forms most like an unknown word, for the person to choose from: at most `count`. Forms that
+/// start with the same letter come first; the others are looked at only if those are too few.
 pub fn suggestions(lexicon: &Lexicon, word: &str, count: usize) -> Vec<String> {
     let mut scratch = String::new();
     normalise_into(word, &mut scratch);
+    let first = scratch.chars().next();
+    let alike = |form: &str| form.chars().next() == first;
+    let mut out = nearest(lexicon, &scratch, count, GOOD_LIKENESS, alike);
+    if out.len() < count {
+        let more = nearest(lexicon, &scratch, count, LEAST_LIKENESS, |_| true);
+        out.extend(more.into_iter().filter(|m| !out.contains(m)).collect::<Vec<_>>());
+        out.truncate(count);
+    }
+    out
+}
+
+/// The likeness (Jaro-Winkler) from which on forms of the same first letter are enough.
+const GOOD_LIKENESS: f64 = 0.84;
+/// The least likeness of a form worth telling.
+const LEAST_LIKENESS: f64 = 0.72;
+
+fn nearest(
+    lexicon: &Lexicon,
+    word: &str,
+    count: usize,
+    least: f64,
+    among: impl Fn(&str) -> bool,
+) -> Vec<String> {
+    let usable = |form: &str, node| {
+        form.len() >= 3 && lexicon.vocabulary.kinds(node) & lexicon.mendable != 0 && among(form)
+    };
     let mut found: Vec<(f64, &str)> = lexicon
         .vocabulary
         .single_words()
-        .filter(|&(form, node)| {
-            form.len() >= 3 && lexicon.vocabulary.kinds(node) & lexicon.mendable != 0
-        })
-        .map(|(form, _)| (strsim::jaro_winkler(&scratch, form), form))
-        .filter(|&(likeness, _)| likeness >= 0.72)
+        .filter(|&(form, node)| usable(form, node))
+        .map(|(form, _)| (strsim::jaro_winkler(word, form), form))
+        .filter(|&(likeness, _)| likeness >= least)
         .collect();
     found.sort_by(|a, b| b.0.total_cmp(&a.0).then(a.1.cmp(b.1)));
     found.into_iter().take(count).map(|(_, form)| form.to_owned()).collect()

@@ -92,6 +92,27 @@ pub struct Kind {
     pub means: String,
 }
 
+impl Kind {
+    /// A kind of that name that says nothing yet.
+    fn named(name: &str) -> Self {
+        Self {
+            name: name.to_owned(),
+            slot: None,
+            base: Record::default(),
+            inflection: Inflection::None,
+            ed: None,
+            skip: false,
+            force: Force::None,
+            mend: false,
+            free: false,
+            ordinary: false,
+            rest: Rest::Unplaced,
+            aside: String::new(),
+            means: String::new(),
+        }
+    }
+}
+
 /// All kinds.
 #[derive(Clone, Debug, Default, Serialize, Deserialize)]
 pub struct Kinds {
@@ -107,23 +128,10 @@ impl Kinds {
     /// The kinds that every text has, whatever the lexicon: signs, numbers, unknown words.
     fn built_in() -> Self {
         let mut kinds = Self::default();
-        let plain = |name: &str, rest| Kind {
-            name: name.to_owned(),
-            slot: None,
-            base: Record::default(),
-            inflection: Inflection::None,
-            ed: None,
-            skip: false,
-            force: Force::None,
-            mend: false,
-            free: false,
-            ordinary: false,
-            rest,
-            aside: if rest == Rest::SetAside { "sign".to_owned() } else { String::new() },
-            means: String::new(),
-        };
         for class in Class::SIGNS {
-            let mut kind = plain(class.name(), Rest::SetAside);
+            let mut kind = Kind::named(class.name());
+            kind.rest = Rest::SetAside;
+            "sign".clone_into(&mut kind.aside);
             kind.skip = matches!(class, Class::Quote | Class::Symbol);
             if matches!(
                 class,
@@ -136,7 +144,7 @@ impl Kinds {
             }
             kinds.kinds.push(kind);
         }
-        kinds.kinds.push(plain(UNKNOWN, Rest::Unplaced));
+        kinds.kinds.push(Kind::named(UNKNOWN));
         kinds
     }
 
@@ -213,21 +221,7 @@ impl Kinds {
 }
 
 fn read_kind(entry: &Entry, names: &mut Names, wrong: &mut Diagnostics) -> Kind {
-    let mut kind = Kind {
-        name: entry.id.clone(),
-        slot: None,
-        base: Record::default(),
-        inflection: Inflection::None,
-        ed: None,
-        skip: false,
-        force: Force::None,
-        mend: false,
-        free: false,
-        ordinary: false,
-        rest: Rest::Unplaced,
-        aside: String::new(),
-        means: String::new(),
-    };
+    let mut kind = Kind::named(&entry.id);
     for field in &entry.fields {
         let value = field.value.as_str();
         let mut bad = |expected: &str| {

@@ -196,10 +196,12 @@ impl<'a> Matcher<'a> {
 
     fn scored(&self, table: &Table, checklist: &Checklist) -> Vec<Scored> {
         let mut out: Vec<Scored> = Vec::new();
+        let count = f32::from(u16::try_from(table.columns.len().max(1)).unwrap_or(u16::MAX));
+        let temper = self.weights.temper * count.powf(-self.weights.temper_fall);
         for (row, &e) in table.allowed.iter().enumerate() {
             let entry = &self.entries[e];
             let odds: f32 = table.columns.iter().map(|c| c.odds[row]).sum();
-            let score = self.weights.temper * odds + entry.prior;
+            let score = temper * odds + entry.prior;
             match out.last_mut() {
                 Some(last) if last.account == entry.account => {
                     last.all.push(score);

@@ -33,6 +33,8 @@ pub struct Weights {
     pub absent: f32,
     /// Evidence of one note is not independent: the sum is multiplied by this.
     pub temper: f32,
+    /// How fast that falls as the note says more: traits of one bird repeat each other.
+    pub temper_fall: f32,
     /// The most that one trait can speak for a bird, as a logarithm.
     pub most_for: f32,
     /// The most that one trait can speak against a bird, as a logarithm.
@@ -69,6 +71,7 @@ impl Weights {
             hedged: get("hedged", 0.5),
             absent: get("absent", 0.8),
             temper: get("temper", 0.7),
+            temper_fall: get("temper-fall", 0.0),
             most_for: get("most-for", 3.0),
             most_against: get("most-against", 3.0),
             none_of_these: get("none-of-these", 0.04),

@@ -12,6 +12,7 @@ use crate::matching::{Candidate, Checklist, LookNext, Matcher, Reason};
 use crate::reading::{Fate, Reader, Reading};
 use crate::span::Span;
 use crate::traits::{Polarity, Trait};
+use rustc_hash::FxHashMap;
 
 /// How many near terms are told for an unplaced word.
 const MOST_NEAREST: usize = 3;
@@ -34,6 +35,8 @@ pub struct Analyst<'a> {
     region: String,
     matcher: Option<Matcher<'a>>,
     description: Vec<DescriptionMark>,
+    /// The outside id of each value that has one.
+    pato: FxHashMap<Name, String>,
     options: Options,
 }
 
@@ -46,6 +49,13 @@ impl<'a> Analyst<'a> {
             region: region.to_owned(),
             matcher: (options.top > 0).then(|| Matcher::new(knowledge)),
             description: description(&knowledge.lexicon),
+            pato: knowledge
+                .lexicon
+                .vocabulary
+                .terms
+                .iter()
+                .filter_map(|t| t.pato.clone().map(|pato| (t.id, pato)))
+                .collect(),
             options,
         }
     }
@@ -224,12 +234,7 @@ impl<'a> Analyst<'a> {
     fn trait_out(&self, note: &str, one: &Trait) -> TraitOut {
         let lexicon = &self.knowledge.lexicon;
         let some = |name: Name| name.is_some().then(|| self.text(name).to_owned());
-        let pato = lexicon
-            .vocabulary
-            .terms
-            .iter()
-            .find(|t| t.id == one.value.term() && t.pato.is_some())
-            .and_then(|t| t.pato.clone());
+        let pato = self.pato.get(&one.value.term()).cloned();
         TraitOut {
             bird: one.bird,
             area: self.text(one.area).to_owned(),
