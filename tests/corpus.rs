@@ -20,8 +20,9 @@ fn all_notes(folder: &str) -> Vec<GoldNote> {
 
 #[test]
 fn the_notes_are_many_and_well_formed() {
-    let found = all_notes("notes");
+    let mut found = all_notes("notes");
     assert!(found.len() >= 150, "{} notes", found.len());
+    found.extend(all_notes("gold"));
     let ids: BTreeSet<&str> = found.iter().map(|n| n.id.as_str()).collect();
     assert_eq!(ids.len(), found.len(), "an id stands twice");
     let knowledge = built_in::knowledge();
