@@ -5,7 +5,7 @@
 //! form; `bill`, `legs` and `eye` are read as said of that part. Every word must be placed or set
 //! aside; those that are not come back as diagnostics.
 
-use crate::diagnostic::{Diagnostic, Diagnostics, Source};
+use crate::diagnostic::{Diagnostic, Diagnostics};
 use crate::lexicon::Lexicon;
 use crate::lexicon::account::{AccountText, Line};
 use crate::lexicon::entry::Entry;
@@ -347,13 +347,4 @@ fn measures(text: &str) -> Vec<Measure> {
         Some(Measure { name: name.to_owned(), mm })
     };
     text.split(',').filter_map(one).collect()
-}
-
-/// The source of an account, for messages about it.
-pub fn source_of(lexicon: &Lexicon, account: &Account) -> Option<(Source, Span)> {
-    lexicon
-        .accounts
-        .iter()
-        .find(|a| a.english == account.english)
-        .map(|a| (a.source.clone(), a.span))
 }

@@ -36,7 +36,6 @@ pub fn read(args: &Args, read: &ReadArgs) -> Result<ExitCode, Failure> {
         let note = note(&read.note)?;
         printer.print(&analyst.analyse("1", &note), &mut out)?;
     }
-    printer.finish(&mut out)?;
     out.flush().map_err(Failure::Write)?;
     // The process ends here; taking the tables apart piece by piece would only cost time.
     std::mem::forget(analyst);
@@ -115,10 +114,6 @@ impl Printer {
                 write_rows(rows, out)
             }
         }
-    }
-
-    fn finish(&self, out: &mut impl Write) -> Result<(), Failure> {
-        out.flush().map_err(Failure::Write)
     }
 }
 

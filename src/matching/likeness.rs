@@ -19,7 +19,8 @@ pub enum Relation {
 /// The groups of like and contrary values.
 #[derive(Clone, Debug, Default)]
 pub struct Likeness {
-    pairs: FxHashMap<(String, String), Relation>,
+    /// By the first value, then by the second: looked up without making a key.
+    pairs: FxHashMap<String, FxHashMap<String, Relation>>,
 }
 
 impl Likeness {
@@ -47,8 +48,9 @@ impl Likeness {
     }
 
     fn set(&mut self, a: &str, b: &str, relation: Relation) {
-        self.pairs.insert((a.to_owned(), b.to_owned()), relation);
-        self.pairs.insert((b.to_owned(), a.to_owned()), relation);
+        for (a, b) in [(a, b), (b, a)] {
+            self.pairs.entry(a.to_owned()).or_default().insert(b.to_owned(), relation);
+        }
     }
 
     /// What `a` is to `b`.
@@ -56,6 +58,6 @@ impl Likeness {
         if a == b {
             return Relation::Same;
         }
-        self.pairs.get(&(a.to_owned(), b.to_owned())).copied().unwrap_or(Relation::Other)
+        self.pairs.get(a).and_then(|of_a| of_a.get(b)).copied().unwrap_or(Relation::Other)
     }
 }
