@@ -69,11 +69,13 @@ impl Matcher<'_> {
         }
         let aspects: Vec<Name> =
             lexicon.others("enquiry").map(|q| lexicon.names.find(&q.id)).collect();
+        let mark = lexicon.names.find("mark");
         let mut out = Vec::new();
         for area in lexicon.topography.iter().filter(|a| a.resolves.is_empty() && a.in_field) {
             for &aspect in &aspects {
+                // A marking whose colour is noted has been seen, so asking for it is moot.
                 let asked = noted.iter().any(|n| {
-                    n.aspect == aspect
+                    (n.aspect == aspect || (aspect == mark && n.area == area.id))
                         && n.polarity != Polarity::Unseen
                         && (lexicon.topography.covers(area.id, n.area)
                             || lexicon.topography.covers(n.area, area.id))
