@@ -4,6 +4,7 @@
 
 kind area
   slot    area
+  heard-after colour, tone, pattern, length, shape
   inflect noun
   ed      area-ed
   mend    yes
@@ -17,18 +18,21 @@ kind area-ed
 
 kind colour
   slot    value
+  heard-before area, mark, suffix, colour
   aspect  colour
   inflect ish
   mend    yes
   means   a colour
 
 kind tone
+  heard-before area, colour
   slot    tone
   mend    yes
   means   how pale, dark or bright a colour is
 
 kind pattern
   slot    value
+  heard-before area
   aspect  pattern
   mend    yes
   means   a pattern, as an adjective: streaked
@@ -60,6 +64,7 @@ kind edged
   means   a place within an area, as the end of a compound: tipped, edged
 
 kind shape
+  heard-before area
   slot    value
   aspect  shape
   mend    yes
@@ -113,6 +118,7 @@ kind flight
   means   how it flies
 
 kind voice
+  echoes  yes
   slot    value
   aspect  voice
   area    bird
@@ -166,6 +172,7 @@ kind relation
 
 kind number
   aside   number
+  heard-before unit
   means   a number
 
 kind unit

@@ -4,8 +4,8 @@
 //! trait, set aside on purpose, or unplaced. The segments in order are the note.
 
 use crate::grammar::scope::Forces;
-use crate::grammar::tokens::{NO_WORD, tokens_into};
-use crate::grammar::{Basics, Match, Token, matches};
+use crate::grammar::tokens::tokens_into;
+use crate::grammar::{Basics, Match, Repair, Token, Why, matches};
 use crate::lexicon::Lexicon;
 use crate::lexicon::kinds::Rest;
 use crate::lexicon::names::Name;
@@ -38,15 +38,6 @@ pub struct Segment {
     pub fate: Fate,
 }
 
-/// A word whose spelling was mended.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Mended {
-    /// Where it stands.
-    pub span: Span,
-    /// What it was read as.
-    pub read_as: String,
-}
-
 /// A bird that the note names, kept apart from the marks.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Named {
@@ -67,8 +58,8 @@ pub struct Reading {
     pub traits: Vec<Trait>,
     /// What became of every byte.
     pub segments: Vec<Segment>,
-    /// Words whose spelling was mended.
-    pub mended: Vec<Mended>,
+    /// What was changed in the note's words before they were read.
+    pub repairs: Vec<Repair>,
     /// Birds that are named.
     pub named: Vec<Named>,
 }
@@ -124,7 +115,7 @@ impl<'a> Reader<'a> {
     /// Reads a note.
     pub fn read(&self, note: &str) -> Reading {
         let mut tokens = Vec::new();
-        tokens_into(note, &words(note), self.lexicon, &self.basics, &mut tokens);
+        let repairs = tokens_into(note, words(note), self.lexicon, &self.basics, &mut tokens);
         let found =
             matches(self.lexicon, self.rules, &self.forces, self.region, &tokens, self.trace);
         let mut traits = Vec::new();
@@ -135,12 +126,7 @@ impl<'a> Reader<'a> {
         }
         let named = self.named(&found);
         let segments = self.segments(note, &tokens, &found, &traits, &named);
-        let mended = tokens
-            .iter()
-            .filter(|t| t.mended)
-            .map(|t| Mended { span: t.span, read_as: self.written_form(t) })
-            .collect();
-        Reading { tokens, matches: found, traits, segments, mended, named }
+        Reading { tokens, matches: found, traits, segments, repairs, named }
     }
 
     /// Records that name a bird and say nothing of its marks.
@@ -156,20 +142,6 @@ impl<'a> Reader<'a> {
             }
         }
         out
-    }
-
-    fn written_form(&self, token: &Token) -> String {
-        let vocabulary = &self.lexicon.vocabulary;
-        let term =
-            vocabulary.senses(token.node).first().map(|s| &vocabulary.terms[s.term as usize]);
-        let text = |word| {
-            if word == NO_WORD { "" } else { vocabulary.word_text(word) }
-        };
-        match (text(token.first), term) {
-            (first, _) if token.first == token.last => first.to_owned(),
-            (_, Some(term)) => self.lexicon.names.text(term.id).replace('-', " "),
-            (first, None) => first.to_owned(),
-        }
     }
 
     fn segments(
@@ -215,6 +187,10 @@ impl<'a> Reader<'a> {
         evidence: &[Span],
         named: &[Named],
     ) -> Fate {
+        if let Some(why) = token.why.filter(|w| w.leaves_out()) {
+            let reason = if why == Why::SaidTwice { "said twice" } else { "taken back" };
+            return Fate::SetAside(reason.to_owned());
+        }
         if covered(evidence, token.span) {
             return Fate::Evidence;
         }

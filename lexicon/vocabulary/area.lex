@@ -34,6 +34,7 @@ area frontal-shield
   means   a bare plate on the forehead, as in coots and rails
 
 area crown
+  heard   clown, crowd
   also    top of the head, top of head, top of its head, head top, pileum, crown area, crown feather
   also    top of his head, top of her head, upper head, scalp, top of the crown, atop its head, atop the head
   also    atop his head, atop head, crown patch, crown of the head, crown of head
@@ -76,6 +77,7 @@ area ear-tuft
   means   a tuft at each side of the crown, as in some owls
 
 area nape
+  heard   nap, knave
   also    back of the head, back of head, back of its head, back of his head, rear of the head, hind crown, hindcrown
   also    occiput, nap area, nape area, nape of the neck, nape of its neck, rear crown, back of the crown, nape patch
   at      head back
@@ -103,6 +105,7 @@ area facial-disc
   means   the flat ring of feathers of an owl's face
 
 area lores
+  heard   laws, lures
   also    lore, loral area, loral region, area between eye and bill, area between the eye and the bill, loral
   also    between the eye and the bill, between eye and bill
   also    between bill and eye, between the bill and the eye, between the eyes and the bill, area before the eye
@@ -115,6 +118,7 @@ area lores
   means   between the eye and the base of the upper mandible
 
 area supercilium
+  heard   super cilium, super silly um, supercilious, super sillium
   also    superciliary, superciliary stripe, superciliary line, eyebrow, eyebrow stripe, brow, brow stripe
   also    supercilia, eyebrow line, stripe above the eye, line above the eye, stripe over the eye, line over the eye
   also    stripe above its eye, eyebrow streak, brow line, superciliaries, superciliary patch, super cilium
@@ -128,6 +132,7 @@ area supercilium
   means   the stripe above the eye
 
 area eyestripe
+  heard   i stripe, i line
   also    eye stripe, eye line, eyeline, stripe through the eye, line through the eye, stripe through its eye
   also    line through its eye, transocular stripe, eye streak, band through the eye, stripe across the eye, eye band
   also    stripe through eye, line through eye, streak through the eye, line across the eye, stripe behind the eye
@@ -140,6 +145,7 @@ area eyestripe
   means   a stripe through the eye, from the lores backwards
 
 area eye-ring
+  heard   i ring, ire ring
   also    eye patch, eyering, ring around the eye, ring round the eye, ring around its eye, ring around eye, ring about the eye
   also    circle around the eye, ring around the eyes, ring around its eyes, rings around the eyes, rings around its eyes
   also    spectacle, goggle, eye circle, eye surround, eye rim, ringed eye, circle around its eye, circles around its eyes
@@ -178,6 +184,7 @@ area cheek
   means   the side of the face below the eye
 
 area malar
+  heard   molar, mailer, miller
   title   malar stripe
   also    malar stripe, malar streak, malar region, malar area, malar line, molar stripe, malar patch, malar mark, mustache malar
   within  face
@@ -212,6 +219,7 @@ area lateral-throat
   means   the side of the throat below the malar
 
 area chin
+  heard   gin, shin
   also    chin area, chin patch, chin spot
   at      bill below
   within  face
@@ -219,6 +227,8 @@ area chin
   means   right below the base of the bill
 
 area throat
+  heard   throw
+  heard-after :colour, :tone, :pattern
   also    chin strap, chinstrap, throat area, throat patch, throat feather, gorget, gular area, throat spot, gular region, throat region, jaw
   within  head
   share   0.8
@@ -251,12 +261,16 @@ area mask
   means   lores and ear-coverts of one dark colour
 
 area bib
+  heard   babe
+  heard-after :colour
   also    napkin, throat bib
   resolves chin, throat
   optional yes
   means   chin and throat of one colour
 
 area neck
+  heard   nick
+  heard-after :colour, :length
   also    neck area, neck feather, entire neck, whole neck, neck region
   within  bird
   share   0.6
@@ -306,6 +320,7 @@ area upperparts
   means   everything seen from above: mantle, scapulars, back and rump
 
 area mantle
+  heard   mantel, mantels, mental
   also    upper back, saddle, mantle feather, top of the back, upper mantle
   at      back upper
   at      back top
@@ -334,12 +349,14 @@ area back-joined
   means   the back, named in a list
 
 area scapulars
+  heard   scapula's, spectaculars
   also    scapular, scapular feather, shoulder feather, scapular area, braces, mantle lines
   within  upperparts
   share   0.7
   means   the feathers over the joint of wing and back
 
 area rump
+  heard   romp, ramp
   also    rump area, rump patch, rump feather, romp patch, butt, rear end, rear, hind end, backend, posterior
   within  upperparts
   share   0.7
@@ -353,6 +370,7 @@ area uppertail-coverts
   means   the feathers over the base of the tail
 
 area underparts
+  heard   under part, under parks
   also    under parts, underpart, under part, underside, under side, undersides, ventral side
   also    ventral area, ventral surface, lower body, lower half, bottom half, lower parts, lower part, underbody
   also    under body, undercarriage, lower surface, underfeathers, under feather, underbird
@@ -372,6 +390,7 @@ area front
   means   breast and belly
 
 area breast
+  heard   rest, breath
   also    chest, breast area, chest area, breast feather, chest feather, bosom, upper chest, breast region, breasts
   also    breastplate, chests, bust, mid breast, vest
   within  underparts
@@ -403,6 +422,7 @@ area breast-spot
   means   a single spot in the middle of the breast
 
 area belly
+  heard   bully
   also    abdomen, stomach, tummy, underbelly, under belly, belly area, midsection, bellies, abdominal area, lower belly
   also    gut, belly feather, abdominal region, lower underparts, mid belly, belly patch, abdomens
   also    lower abdomen, lower stomach
@@ -411,6 +431,7 @@ area belly
   means   between breast and vent
 
 area flanks
+  heard   franks, flans, planks
   also    flank, side, side feather, flank feather, body side, side of the body, side of its body, side of body
   also    side of the belly, sides of its belly, side of belly, sides of the bird, side of the bird, sides of the body
   also    flank stripe
@@ -447,6 +468,7 @@ area undertail-coverts
   means   the feathers below the base of the tail
 
 area wing
+  heard   wink, winks, wring
   also    wing feather, folded wing, closed wing, upperwing, upper wing, winglets, whole wing, wing area, wing covering
   also    open wing, spread wing, wingspan, wing span, outstretched wing, top of the wing, top of wing, wingfeather, wing plumage
   unless-before over
@@ -488,6 +510,7 @@ area greater-coverts
   means   the largest coverts, over the secondaries
 
 area wing-bar
+  heard   wing bore, wing barre, wing boar, wind bar, wing bare, wingbore
   also    wingbar, bar on the wing, bar on its wing, bars on the wings, bars on its wings, wing band, wing stripe
   also    stripe on the wing, stripe on its wing, bars across the wings, bar across the wing, wing striping
   also    stripes on its wings, stripes on the wings, bands on the wings, wing line, bars on wings, bar on wing
@@ -507,6 +530,7 @@ area wing-panel
   means   a patch of its own colour on the folded or open wing
 
 area alula
+  heard   a lula
   in-field no
   also    bastard wing
   within  wing
@@ -514,6 +538,7 @@ area alula
   means   the small feathers on the wing's thumb
 
 area tertials
+  heard   turtles
   also    tertial, tertiary, tertial feather, tertiaries
   within  wing
   share   0.5
@@ -526,6 +551,7 @@ area secondaries
   means   the inner flight feathers
 
 area primaries
+  heard   primary's
   also    primary, primary feather, flight feather, primary flight feather, remiges, remex, outer flight feather
   also    outer wing feather, outer wing, primary wing feather, wing primary, main flight feather
   at      wing outer
@@ -593,6 +619,7 @@ area axillaries
   means   the feathers where the underwing joins the body
 
 area tail
+  heard   tale, tales
   also    tail feather, rectrices, rectrix, tail plumage, tail area, whole tail, entire tail, folded tail, tail section
   also    tailfeather, rectrice, retrices, uppertail surface, inner rectrices, inner tail feather, central tail feather
   also    inner retrices, middle tail feather
@@ -658,6 +685,8 @@ area plume
   means   long loose feathers grown for display
 
 area bill
+  heard   build, builds, bell, bills
+  heard-after :colour, :length, :shape, :tone, thick, thin, huge, hooked, slender, stout
   also    beak, mandible, bil, mouth, nib, snout, nose, beck, bill and gape, whole bill, entire bill, billed beak, mandibles
   within  bird
   share   0.3
@@ -718,6 +747,7 @@ area bill-knob
   means   an outgrowth of the bill
 
 area cere
+  heard   sear, seer, sere
   within  bill
   optional yes
   share   0.2
@@ -738,6 +768,9 @@ area pouch
   means   bare stretching skin below the bill
 
 area iris
+  heard   i, is eye
+  heard-after :colour, :tone
+  unless-before :be, :have, saw, see, think, thought, could, was, would, had, noticed, heard, couldn't, can't, didn't, don't, am, guess, believe, suppose, watched, mean, know, did, can, do, only, never, also
   title   eye
   plural  no
   also    eye, irises, eyeball, eye colour, eye color, pupil, irides, eyes color
@@ -778,6 +811,8 @@ area legs
   means   the legs
 
 area feet
+  heard   feat, feats
+  heard-after :colour, :tone, :unseen, :det, :size
   also    foot, webbed foot, feet colour, feet color, foot colour, paddle
   unless-after :number, few, several, about
   unless-before away, off, up, tall, high, above, from, long, below, of
@@ -793,6 +828,7 @@ area toes
   means   the toes
 
 area claws
+  heard   clause, clauses
   in-field no
   also    claw, talon, toenail, nail, hind claw, foot claw
   within  feet

@@ -53,6 +53,7 @@ colour beige
 
 # CSS black
 colour black
+  heard   block
   also    blk, blackened, black coloured, black colored
   lab     0 0 0
   mixes   no
@@ -93,6 +94,8 @@ colour blood-red
 
 # CSS blue
 colour blue
+  heard   blew
+  heard-before :area, :colour, :mark
   also    bluey, blueish, blue coloured, blue colored
   lab     32 79 -108
   means   as a clear deep sky
@@ -215,6 +218,7 @@ colour brownish-yellow
 
 # from memory
 colour buff
+  heard   bluff
   also    buffy, buff coloured, buff colored
   lab     76 5 34
   means   pale yellowish brown, as undyed leather
@@ -290,6 +294,7 @@ colour cherry-red
 
 # from memory
 colour chestnut
+  heard   chest knot
   also    chestnut brown, chestnut red, bay coloured, bay colored, bay brown, chestnut coloured
   also    chestnut colored
   lab     35 26 26
@@ -303,6 +308,7 @@ colour chocolate
 
 # from memory
 colour cinnamon
+  heard   sin a man
   also    cinnamon brown, cinnamon coloured, cinnamon colored
   lab     53 20 38
   means   warm light reddish brown, as the spice
@@ -474,6 +480,7 @@ colour grass-green
 
 # CSS green
 colour green
+  heard   grin
   also    greeny, grn, green coloured, green colored
   lab     46 -52 50
   means   as fresh leaves
@@ -789,6 +796,7 @@ colour navy
 
 # from memory
 colour ochre
+  heard   oak her, okra, joker
   also    ocher, ochreous, ochraceous, ochry, ochre yellow, ochre coloured, ochre colored
   lab     61 13 51
   means   brownish yellow, as raw earth
@@ -1009,6 +1017,7 @@ colour purplish-red
 
 # CSS red
 colour red
+  heard   read
   also    reddy, red coloured, red colored
   lab     53 80 67
   means   as fresh blood or a ripe berry
@@ -1044,6 +1053,7 @@ colour reddish-pink
 
 # from memory
 colour rose
+  heard   roes
   also    rosy, roseate, rose pink, rosy pink, rose coloured, rose colored
   lab     63 42 5
   means   soft pure pink
@@ -1070,6 +1080,7 @@ colour ruby
 
 # from memory
 colour rufous
+  heard   rufus, roof us
   also    foxy, fox red, rufus, foxy red, rufescent, rufous coloured, rufous colored
   lab     44 32 36
   means   red-brown, as the coat of a fox
@@ -1268,6 +1279,7 @@ colour taupe
 
 # from memory
 colour tawny
+  heard   tony
   also    tawny brown, tawny coloured, tawny colored
   lab     56 15 41
   means   warm yellowish brown, as a lion
@@ -1343,6 +1355,8 @@ colour wheaten
 
 # CSS white
 colour white
+  heard   wight
+  heard-before :area, :mark, :suffix
   also    wht, white coloured, white colored
   lab     100 0 0
   mixes   no

@@ -470,12 +470,16 @@ washed wash-word
   means   with a thin layer of colour
 
 where above
+  heard   a bove
+  heard-after :colour
   hidden  yes
   area    upperparts
   also    above, up top, dorsally, from above
   means   on the upper side of the bird
 
 where below
+  heard   be low, bello, billow
+  heard-after :colour, :pattern
   hidden  yes
   area    underparts
   also    below, underneath, beneath, down below, ventrally, from below

@@ -21,6 +21,7 @@ number dozen
   means   twelve
 
 number eight
+  heard   ate
   value   8
   means   the number 8
 
@@ -54,6 +55,7 @@ number forty
   means   the number 40
 
 number four
+  heard   for, fore
   value   4
   means   the number 4
 
@@ -84,6 +86,7 @@ number ninety
   means   the number 90
 
 number one
+  heard   won
   value   1
   means   the number 1
 
@@ -132,6 +135,7 @@ number sixty
   means   the number 60
 
 number ten
+  heard   tan
   value   10
   means   the number 10
 
@@ -171,6 +175,7 @@ number twin
   means   two alike, side by side
 
 number two
+  heard   to, too
   value   2
   means   the number 2
 

@@ -298,6 +298,7 @@ pattern banded
   pato    PATO:0001946
 
 pattern barred
+  heard   bard, bared
   also    cross barred, barred across, crosswise striped, transversely striped, transversely barred
   also    horizontally striped
   means   with bars running crosswise
@@ -417,6 +418,7 @@ pattern mixed-coloured
   pato    PATO:0001534
 
 pattern mottled
+  heard   modeled, modelled, bottled, muddled
   also    mottly, patchily mottled, mottled looking, marled
   means   with uneven soft spots and patches run together
   pato    PATO:0002274
@@ -465,6 +467,9 @@ pattern pinstriped
   means   with very thin lengthwise lines
 
 pattern plain
+  heard   plane, planes
+  heard-before :area
+  heard-after :be, :area
   also    plainer, plain looking, unpatterned, featureless, nondescript, plain coloured, plain colored
   also    unadorned, markless, unmarked
   means   with no marks

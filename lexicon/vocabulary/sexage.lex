@@ -120,6 +120,9 @@ sexage leucistic
   means   lacking colour in some or all feathers
 
 sexage male
+  heard   mail, mails
+  heard-after adult, young, immature
+  heard-before :comma, :stop, :with, :sexage
   also    male bird, cock bird, drake, tom turkey, gobbler, father bird
   means   a bird of the sex that sires
 

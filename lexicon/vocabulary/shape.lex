@@ -29,6 +29,8 @@ shape awl-like
   means   straight, stiff, running to a fine point
 
 shape bald
+  heard   bear
+  heard-before :area
   also    bald looking, featherless, unfeathered, bare skinned
   means   with no feathers
 

@@ -95,3 +95,63 @@ filler you-know
   also    you get the picture, do you know, so you know, you know how it is, you know the sort
   also    you know the kind, you know the type
   means   a nudge to the listener
+
+# Signs said aloud. Where the word can mean something else it counts only beside words that leave it
+# no other sense.
+
+comma spoken-comma
+  hidden  yes
+  also    comma
+  means   a comma, said aloud
+
+stop spoken-stop
+  hidden  yes
+  also    full stop, fullstop
+  means   a full stop, said aloud
+
+stop spoken-period
+  hidden  yes
+  also    period
+  unless-after a, the, this, that, of, long, short, breeding, moult, whole, same, cold, one, each, every, :number
+  unless-before of
+  means   a full stop, said aloud
+
+semicolon spoken-semicolon
+  hidden  yes
+  also    semicolon, semi colon
+  means   a semicolon, said aloud
+
+colon spoken-colon
+  hidden  yes
+  also    colon
+  means   a colon, said aloud
+
+question spoken-question-mark
+  hidden  yes
+  also    question mark
+  means   a question mark, said aloud
+
+exclamation spoken-exclamation-mark
+  hidden  yes
+  also    exclamation mark, exclamation point
+  means   an exclamation mark, said aloud
+
+newline spoken-line-end
+  hidden  yes
+  also    new line, newline, next line, new paragraph, new note
+  means   a new line, said aloud
+
+open spoken-open-bracket
+  hidden  yes
+  also    open bracket, open brackets, open parenthesis
+  means   a bracket, said aloud
+
+close spoken-close-bracket
+  hidden  yes
+  also    close bracket, close brackets, close parenthesis, closed bracket
+  means   a bracket, said aloud
+
+hyphen spoken-hyphen
+  hidden  yes
+  also    hyphen
+  means   a hyphen, said aloud

@@ -63,6 +63,7 @@ tone medium-toned
   means   neither pale nor dark
 
 tone pale
+  heard   pail, pails
   shift   12
   above   62
   also    paler, palest, pallid, palish, light, lighter, lightest, lightish, light coloured, light colored

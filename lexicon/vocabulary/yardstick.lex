@@ -710,6 +710,8 @@ yardstick mistle-thrush
   means   the Mistle Thrush; mass: AVONET (Tobias et al. 2022)
 
 yardstick mourning-dove
+  heard   morning dove
+  heard-before :sized, :stop, :comma, :with
   also    dove, turtledove
   region  north-america
   mass    118.9

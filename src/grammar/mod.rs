@@ -1,11 +1,15 @@
 //! From words to matches: terms, rules, and the reach of denying and doubting words.
 
 pub mod engine;
+pub mod joins;
+pub mod repair;
 pub mod scope;
 pub mod spelling;
+pub mod spoken;
 pub mod tokens;
 
 pub use engine::Match;
+pub use repair::{Repair, Why};
 pub use tokens::{Basics, Token};
 
 use crate::lexicon::Lexicon;
@@ -44,7 +48,8 @@ pub fn matches(
     for (place, token) in tokens.iter().enumerate() {
         // A word of degree that is also an ordinary word is looked past as well.
         let skipped = token.kinds & lexicon.kinds.skipped != 0;
-        if skipped && token.kinds & !(lexicon.kinds.skipped | lexicon.ordinary) == 0 {
+        let left_out = token.why.is_some_and(Why::leaves_out);
+        if left_out || skipped && token.kinds & !(lexicon.kinds.skipped | lexicon.ordinary) == 0 {
             continue;
         }
         view.push(*token);

@@ -4,11 +4,15 @@
 //! a possessive ending, then mended where its spelling is near a form and its neighbours speak of a
 //! bird; what stays unknown stays unknown.
 
+use super::joins::mend_joins;
+use super::repair::{Repair, Why};
 use super::spelling::mend;
+use super::spoken::{Speech, numbers, said_twice, taken_back};
 use crate::lexicon::Lexicon;
 use crate::lexicon::kinds::{KindId, KindSet};
 use crate::lexicon::names::Name;
-use crate::lexicon::vocabulary::{Neighbours, Node, Sense, WordId, normalise_into};
+use crate::lexicon::context::Neighbours;
+use crate::lexicon::vocabulary::{Node, Sense, WordId, normalise_into};
 use crate::span::Span;
 use crate::words::{Class, Word};
 
@@ -33,8 +37,8 @@ pub struct Token {
     pub last: WordId,
     /// The number that digits say.
     pub number: Option<f32>,
-    /// Whether its spelling was mended.
-    pub mended: bool,
+    /// Why it is read otherwise than it stands, if it is.
+    pub why: Option<Why>,
     /// Whether it is made of letters or digits.
     pub is_word: bool,
 }
@@ -67,11 +71,13 @@ impl Token {
 }
 
 /// What is looked up often, once.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Debug)]
 pub struct Basics {
     signs: [KindSet; Class::SIGNS.len()],
     unknown: KindSet,
     number: KindSet,
+    all_signs: KindSet,
+    speech: Speech,
 }
 
 impl Basics {
@@ -86,6 +92,8 @@ impl Basics {
             signs,
             unknown: bit(crate::lexicon::kinds::UNKNOWN),
             number: bit(Class::Digits.name()),
+            all_signs: signs.iter().fold(0, |set, s| set | s),
+            speech: Speech::of(lexicon),
         }
     }
 
@@ -100,17 +108,19 @@ impl Basics {
     }
 }
 
-/// Reads `words` of `text` into `out`, which is emptied first.
+/// Reads `words` of `text` into `out`, which is emptied first; gives back what was changed on the way.
 pub fn tokens_into(
     text: &str,
-    words: &[Word],
+    mut words: Vec<Word>,
     lexicon: &Lexicon,
     basics: &Basics,
     out: &mut Vec<Token>,
-) {
+) -> Vec<Repair> {
     let mut ids = Vec::with_capacity(words.len());
-    look_up(text, words, lexicon, &mut ids);
-    group(text, words, &ids, lexicon, basics, out);
+    let mut repairs = Vec::new();
+    look_up(text, &words, lexicon, &mut ids);
+    mend_joins(text, &mut words, &mut ids, lexicon, &mut repairs);
+    group(text, &words, &ids, lexicon, basics, out);
     let mut mended_spans: Vec<Span> = Vec::new();
     for _ in 0..MOST_ROUNDS {
         if !out.iter().any(|t| t.kinds == basics.unknown) {
@@ -127,15 +137,51 @@ pub fn tokens_into(
             ids[words.partition_point(|w| w.span.start < span.start)] = word;
             mended_spans.push(span);
         }
-        group(text, words, &ids, lexicon, basics, out);
+        group(text, &words, &ids, lexicon, basics, out);
     }
     for token in out.iter_mut().filter(|_| !mended_spans.is_empty()) {
         let holds = |s: &Span| token.span.start <= s.start && s.end <= token.span.end;
-        token.mended = mended_spans.iter().any(holds);
+        if mended_spans.iter().any(holds) {
+            token.why = Some(Why::Spelling);
+        }
+    }
+    numbers(lexicon, &basics.speech, out);
+    said_twice(&basics.speech, out);
+    taken_back(&basics.speech, out);
+    repairs.extend(out.iter().filter_map(|t| {
+        Some(Repair { span: t.span, read_as: read_as(lexicon, basics, t), why: why(basics, t)? })
+    }));
+    repairs.sort_by_key(|r| r.span);
+    repairs
+}
+
+/// Why a token is read otherwise than it stands: signs said aloud are told as well.
+fn why(basics: &Basics, token: &Token) -> Option<Why> {
+    let spoken = token.is_word && token.node != 0 && token.kinds & basics.all_signs != 0;
+    token.why.or(spoken.then_some(Why::Sign))
+}
+
+/// What a token is read as, for people.
+fn read_as(lexicon: &Lexicon, basics: &Basics, token: &Token) -> String {
+    let vocabulary = &lexicon.vocabulary;
+    let sense = vocabulary.senses(token.node).iter().find(|s| s.kind.bit() & token.kinds != 0);
+    let term = sense.map(|s| &vocabulary.terms[s.term as usize]);
+    let id = || term.map_or(String::new(), |t| lexicon.names.text(t.id).replace('-', " "));
+    match why(basics, token) {
+        Some(why) if why.leaves_out() => String::new(),
+        Some(Why::Number) => token.number.map_or(String::new(), |n| n.to_string()),
+        Some(Why::Sign) => {
+            lexicon.kinds.names_of(token.kinds & basics.all_signs).first().copied().unwrap_or("").to_owned()
+        }
+        Some(Why::Spelling) if token.first == token.last && token.first != NO_WORD => {
+            vocabulary.word_text(token.first).to_owned()
+        }
+        _ => id(),
     }
 }
 
-/// Groups words into the longest forms.
+/// Groups words into the longest forms. A form of several words whose readings are all ruled out by
+/// what stands beside it gives way to a shorter one.
 fn group(
     text: &str,
     words: &[Word],
@@ -144,14 +190,30 @@ fn group(
     basics: &Basics,
     out: &mut Vec<Token>,
 ) {
-    out.clear();
-    let mut at = 0;
-    while at < words.len() {
-        let (token, next) = longest(text, words, ids, at, lexicon, basics);
-        out.push(token);
-        at = next;
+    let mut limits: Vec<(usize, usize)> = Vec::new();
+    for _ in 0..MOST_ROUNDS {
+        out.clear();
+        let mut at = 0;
+        while at < words.len() {
+            let most = limits.iter().find(|l| l.0 == at).map_or(words.len(), |l| l.1);
+            let (token, next) = longest(text, &words[..most], &ids[..most], at, lexicon, basics);
+            out.push(token);
+            at = next;
+        }
+        apply_contexts(lexicon, out);
+        let known = limits.len();
+        for token in out.iter().filter(|t| t.kinds == 0) {
+            let start = words.partition_point(|w| w.span.start < token.span.start);
+            let end = words.partition_point(|w| w.span.end <= token.span.end);
+            if end > start + 1 {
+                limits.retain(|l| l.0 != start);
+                limits.push((start, end - 1));
+            }
+        }
+        if limits.len() == known {
+            break;
+        }
     }
-    apply_contexts(lexicon, out);
 }
 
 /// The number of each word, [`NO_WORD`] for signs and unknown words.
@@ -200,7 +262,7 @@ fn longest(
         first: ids[at],
         last: ids[at],
         number: None,
-        mended: false,
+        why: None,
         is_word: matches!(word.class, Class::Letters | Class::Digits),
     };
     if word.class == Class::Digits {
@@ -279,6 +341,7 @@ fn apply_contexts(lexicon: &Lexicon, tokens: &mut [Token]) {
             side.is_some_and(|(kinds, word)| list.hold(kinds, word))
         };
         let had = tokens[i].kinds;
+        let mut heard: KindSet = 0;
         let mut kinds: KindSet = had & !lexicon.vocabulary.kinds(tokens[i].node);
         for sense in senses {
             let context = &lexicon.vocabulary.terms[sense.term as usize].context;
@@ -287,10 +350,19 @@ fn apply_contexts(lexicon: &Lexicon, tokens: &mut [Token]) {
                     || near(&context.unless_before, after)
                     || context.only_after.as_ref().is_some_and(|list| !near(list, before))
                     || context.only_before.as_ref().is_some_and(|list| !near(list, after)));
-            if !out {
+            if sense.heard {
+                let asked = near(&context.heard_after, before) || near(&context.heard_before, after);
+                heard |= if asked && !out { sense.kind.bit() } else { 0 };
+            } else if !out {
                 kinds |= sense.kind.bit();
             }
         }
         tokens[i].kinds = kinds & had;
+        // Where the words beside it ask for it, the word that was meant stands in place of the one
+        // that was written.
+        if heard & had != 0 {
+            tokens[i].kinds = heard & had;
+            tokens[i].why = Some(Why::Sound);
+        }
     }
 }

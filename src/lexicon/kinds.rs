@@ -84,6 +84,12 @@ pub struct Kind {
     pub free: bool,
     /// Whether it says nothing and no rule asks for it.
     pub ordinary: bool,
+    /// Whether saying such a word twice means something: "chip chip".
+    pub echoes: bool,
+    /// The kinds right after which a form that only sounds alike is read as one of this kind.
+    pub heard_after: KindSet,
+    /// The kinds right before which it is.
+    pub heard_before: KindSet,
     /// What becomes of unused words.
     pub rest: Rest,
     /// Why such a word is set aside, for people.
@@ -106,6 +112,9 @@ impl Kind {
             mend: false,
             free: false,
             ordinary: false,
+            echoes: false,
+            heard_after: 0,
+            heard_before: 0,
             rest: Rest::Unplaced,
             aside: String::new(),
             means: String::new(),
@@ -177,20 +186,37 @@ impl Kinds {
             out.kinds.push(kind);
         }
         for entry in entries.iter().filter(|e| e.kind == "kind") {
-            let (Some(at), Some(field)) = (out.find(&entry.id), entry.field("ed")) else {
-                continue;
-            };
-            match out.find(&field.value) {
-                Some(ed) => out.kinds[usize::from(at.0)].ed = Some(ed),
-                None => wrong.push(Diagnostic::error(
-                    "unknown-kind",
-                    &entry.source,
-                    field.span,
-                    format!("there is no kind `{}`", field.value),
-                )),
-            }
+            let Some(at) = out.find(&entry.id) else { continue };
+            out.refer(at, entry, wrong);
         }
         out
+    }
+
+    /// Resolves the lines of a kind that name other kinds.
+    fn refer(&mut self, at: KindId, entry: &Entry, wrong: &mut Diagnostics) {
+        for field in &entry.fields {
+            let key = field.key.as_str();
+            if !matches!(key, "ed" | "heard-after" | "heard-before") {
+                continue;
+            }
+            for name in field.value.split(',').map(str::trim) {
+                let Some(found) = self.find(name) else {
+                    wrong.push(Diagnostic::error(
+                        "unknown-kind",
+                        &entry.source,
+                        field.span,
+                        format!("there is no kind `{name}`"),
+                    ));
+                    continue;
+                };
+                let kind = &mut self.kinds[usize::from(at.0)];
+                match key {
+                    "ed" => kind.ed = Some(found),
+                    "heard-after" => kind.heard_after |= found.bit(),
+                    _ => kind.heard_before |= found.bit(),
+                }
+            }
+        }
     }
 
     /// The kind of that name.
@@ -250,6 +276,7 @@ fn read_kind(entry: &Entry, names: &mut Names, wrong: &mut Diagnostics) -> Kind 
             "mend" => kind.mend = value == "yes",
             "ordinary" => kind.ordinary = value == "yes",
             "free" => kind.free = value == "yes",
+            "echoes" => kind.echoes = value == "yes",
             "force" => match value {
                 "scope" => kind.force = Force::Scope,
                 "closes" => kind.force = Force::Closes,
@@ -262,7 +289,7 @@ fn read_kind(entry: &Entry, names: &mut Names, wrong: &mut Diagnostics) -> Kind 
                 value.clone_into(&mut kind.aside);
             }
             "means" => value.clone_into(&mut kind.means),
-            "ed" => {}
+            "ed" | "heard-after" | "heard-before" => {}
             key => match Slot::find(key) {
                 Some(slot) => kind.base.set(slot, names.intern(value)),
                 None => wrong.push(
@@ -272,7 +299,7 @@ fn read_kind(entry: &Entry, names: &mut Names, wrong: &mut Diagnostics) -> Kind 
                         field.span,
                         format!("a kind has no `{key}`"),
                     )
-                    .hint("known: slot, inflect, ed, skip, mend, free, ordinary, force, aside, means, and the names of slots"),
+                    .hint("known: slot, inflect, ed, skip, mend, free, ordinary, echoes, force, aside, heard-after, heard-before, means, and the names of slots"),
                 ),
             },
         }

@@ -5,6 +5,7 @@
 
 pub mod account;
 pub mod colours;
+pub mod context;
 pub mod entry;
 pub mod kinds;
 pub mod morphology;
@@ -42,6 +43,8 @@ pub struct Lexicon {
     pub colours: Colours,
     /// Sizes.
     pub scale: Scale,
+    /// Kinds of names of birds.
+    pub named: KindSet,
     /// Kinds an unknown word may be mended into.
     pub mendable: KindSet,
     /// Kinds that say nothing and that no rule asks for.
@@ -85,6 +88,7 @@ impl Lexicon {
         let species = species_entries(&accounts, &mut names, &mut scale);
         vocabulary.add_entries(&species, &kinds, &mut names, &mut wrong);
         check_kinds(&all_entries, &kinds, &mut wrong);
+        let named = kinds.set_where(|k| k.slot == Some(record::Slot::Against));
         let mendable = kinds.set_where(|k| k.mend);
         let ordinary = kinds.set_where(|k| k.ordinary);
         let sentence_ends = ["stop", "newline", "semicolon", "exclamation"]
@@ -99,6 +103,7 @@ impl Lexicon {
             topography,
             colours,
             scale,
+            named,
             mendable,
             ordinary,
             sentence_ends,

@@ -3,6 +3,7 @@
 //! Forms are sequences of words; a trie over word numbers finds the longest one that starts at a
 //! place. Hyphens and spaces are alike, and a form of two words is also known written as one.
 
+use super::context::{Context, read_context};
 use super::entry::Entry;
 use super::kinds::{Inflection, KindId, KindSet, Kinds, record_of};
 use super::morphology::{bend_last, with_ed, with_ing, with_ish, with_s};
@@ -37,6 +38,9 @@ pub struct Term {
     /// The forms as written in the lexicon, its own id first.
     #[serde(skip)]
     pub forms: Vec<String>,
+    /// Forms that only sound like one of those, as a machine that takes dictation writes them.
+    #[serde(skip)]
+    pub heard: Vec<String>,
     /// Where a reading of it may or may not stand.
     pub context: Context,
     /// Which way its force reaches, for kinds that have one.
@@ -63,49 +67,6 @@ pub enum Reach {
     Either,
 }
 
-/// Words or kinds of words that may stand beside a reading.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
-pub struct Neighbours {
-    /// Kinds.
-    pub kinds: KindSet,
-    /// Single words.
-    pub words: Vec<WordId>,
-}
-
-impl Neighbours {
-    /// Whether a neighbour of these kinds and that word is one of them.
-    pub fn hold(&self, kinds: KindSet, word: WordId) -> bool {
-        self.kinds & kinds != 0 || self.words.contains(&word)
-    }
-
-    fn is_empty(&self) -> bool {
-        self.kinds == 0 && self.words.is_empty()
-    }
-}
-
-/// Where a reading holds or does not.
-#[derive(Clone, Debug, Default, Serialize, Deserialize)]
-pub struct Context {
-    /// Not right after one of these.
-    pub unless_after: Neighbours,
-    /// Not right before one of these.
-    pub unless_before: Neighbours,
-    /// Only right after one of these.
-    pub only_after: Option<Neighbours>,
-    /// Only right before one of these.
-    pub only_before: Option<Neighbours>,
-}
-
-impl Context {
-    /// Whether there is nothing to look at.
-    pub fn is_free(&self) -> bool {
-        self.unless_after.is_empty()
-            && self.unless_before.is_empty()
-            && self.only_after.is_none()
-            && self.only_before.is_none()
-    }
-}
-
 /// One reading of a form.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Sense {
@@ -117,8 +78,10 @@ pub struct Sense {
     pub region: Name,
     /// Whether the form itself is a doubt: "brownish".
     pub hedged: bool,
-    /// Whether its term has a [`Context`].
+    /// Whether its term has a [`Context`] to look at.
     pub bound: bool,
+    /// Whether the form only sounds like one of the term: "tale".
+    pub heard: bool,
 }
 
 /// A node of the trie: its readings lie one after the other in [`Vocabulary::senses`].
@@ -383,6 +346,7 @@ impl Vocabulary {
                 region: term.region,
                 hedged: false,
                 bound: !term.context.is_free(),
+                heard: false,
             };
             if kind.inflection == Inflection::Verb {
                 self.verbs |= kind_id.bit();
@@ -399,6 +363,9 @@ impl Vocabulary {
                     self.add_bent(form);
                 }
                 derive(form, kind.inflection, kind.ed, sense, &mut derived);
+            }
+            for form in &term.heard {
+                self.add(form, Sense { bound: true, heard: true, ..sense }, &mut taken);
             }
             self.terms.push(term);
         }
@@ -425,8 +392,9 @@ impl Vocabulary {
             means: entry.get("means").unwrap_or_default().to_owned(),
             pato: entry.get("pato").map(str::to_owned),
             forms,
+            heard: entry.items("heard").map(str::to_owned).collect(),
             region: region.map_or(Name::NONE, |r| names.intern(r)),
-            context: read_context(entry, kinds, self),
+            context: read_context(entry, kinds, kind, |word| self.intern(word)),
             reach: match entry.get("reach") {
                 Some("backwards") => Reach::Back,
                 Some("either") => Reach::Either,
@@ -532,29 +500,5 @@ fn derive(
         && !form.contains([' ', '-'])
     {
         out.push((bend_last(form, with_ed), Sense { kind, ..sense }));
-    }
-}
-
-fn read_context(entry: &Entry, kinds: &Kinds, vocabulary: &mut Vocabulary) -> Context {
-    let mut scratch = String::new();
-    let mut list = |key: &str| {
-        let mut found = Neighbours::default();
-        for item in entry.items(key) {
-            match item.strip_prefix(':').and_then(|k| kinds.find(k)) {
-                Some(kind) => found.kinds |= kind.bit(),
-                None => {
-                    normalise_into(item, &mut scratch);
-                    found.words.push(vocabulary.intern(&scratch));
-                }
-            }
-        }
-        found
-    };
-    let some = |found: Neighbours| (!found.is_empty()).then_some(found);
-    Context {
-        unless_after: list("unless-after"),
-        unless_before: list("unless-before"),
-        only_after: some(list("only-after")),
-        only_before: some(list("only-before")),
     }
 }

@@ -72,13 +72,13 @@ impl<'a> Analyst<'a> {
             unplaced: reading.unplaced().map(|span| self.unplaced(text, span)).collect(),
             set_aside: set_aside(text, &reading),
             repairs: reading
-                .mended
+                .repairs
                 .iter()
                 .map(|m| Repair {
                     written: m.span.of(text).to_owned(),
                     span: bytes(m.span),
                     read_as: m.read_as.clone(),
-                    kind: "spelling".to_owned(),
+                    kind: m.why.text().to_owned(),
                 })
                 .collect(),
         }

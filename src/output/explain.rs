@@ -71,8 +71,8 @@ fn words(
 ) {
     for token in &reading.tokens[start..end] {
         let kinds = lexicon.kinds.names_of(token.kinds).join(" or ");
-        let mended = if token.mended { ", spelling mended" } else { "" };
-        let _ = writeln!(out, "  word \"{}\": {kinds}{mended}", token.span.of(note));
+        let why = token.why.map_or(String::new(), |why| format!(", mended ({})", why.text()));
+        let _ = writeln!(out, "  word \"{}\": {kinds}{why}", token.span.of(note));
     }
 }
 

@@ -227,9 +227,10 @@ pub struct Repair {
     pub written: String,
     /// Where.
     pub span: Bytes,
-    /// What it was read as.
+    /// What it was read as; empty where the words were left out.
     pub read_as: String,
-    /// What was mended: `spelling`.
+    /// Why: `spelling`, `sound`, `run-together`, `split-word`, `spoken-sign`, `spoken-number`,
+    /// `said-twice` or `taken-back`.
     pub kind: String,
 }
 

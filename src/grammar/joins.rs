@@ -1,0 +1,140 @@
+//! Words run together ("withwhite") and words written as two ("chest nut").
+//!
+//! A word nobody knows is parted where both halves are known and speak of a bird's marks, or one
+//! does and the other is a word of grammar. Two words are joined where the whole is a word for a
+//! mark and one of the halves is none that matters.
+
+use super::repair::{Repair, Why};
+use super::tokens::NO_WORD;
+use crate::lexicon::Lexicon;
+use crate::lexicon::vocabulary::{WordId, normalise_into};
+use crate::span::Span;
+use crate::words::{Class, Word};
+
+/// The shortest word that is parted, and the shortest whole of two words.
+const LEAST_LETTERS: usize = 6;
+/// The shortest half.
+const LEAST_HALF: usize = 2;
+
+/// Parts and joins words; `ids` and `words` stay in step.
+pub fn mend_joins(
+    text: &str,
+    words: &mut Vec<Word>,
+    ids: &mut Vec<WordId>,
+    lexicon: &Lexicon,
+    repairs: &mut Vec<Repair>,
+) {
+    if !ids.iter().zip(words.iter()).any(|(&id, w)| !is_known(lexicon, id) && is_letters(w)) {
+        return;
+    }
+    let mut scratch = String::new();
+    let mut i = 0;
+    while i < words.len() {
+        if !is_letters(&words[i]) {
+            i += 1;
+            continue;
+        }
+        if let Some((span, whole)) = joined(text, words, ids, i, lexicon, &mut scratch) {
+            let read_as = lexicon.vocabulary.word_text(whole).to_owned();
+            repairs.push(Repair { span, read_as, why: Why::Joined });
+            words[i].span = span;
+            ids[i] = whole;
+            words.remove(i + 1);
+            ids.remove(i + 1);
+        } else if !is_known(lexicon, ids[i])
+            && let Some((at, first, second)) = parted(words[i].span.of(text), lexicon, &mut scratch)
+        {
+            let span = words[i].span;
+            let text_of = |id| lexicon.vocabulary.word_text(id);
+            let read_as = format!("{} {}", text_of(first), text_of(second));
+            repairs.push(Repair { span, read_as, why: Why::Split });
+            words[i].span = Span::new(span.start, span.start + at);
+            ids[i] = first;
+            let rest = Word { span: Span::new(span.start + at, span.end), class: words[i].class };
+            words.insert(i + 1, rest);
+            ids.insert(i + 1, second);
+            i += 1;
+        }
+        i += 1;
+    }
+}
+
+const fn is_letters(word: &Word) -> bool {
+    matches!(word.class, Class::Letters)
+}
+
+/// Whether the word is one of the vocabulary's, alone or as the start of something longer.
+fn is_known(lexicon: &Lexicon, id: WordId) -> bool {
+    id != NO_WORD
+        && (lexicon.vocabulary.starts_form(id)
+            || lexicon.vocabulary.starts_form(lexicon.vocabulary.base(id)))
+}
+
+/// The whole of the word at `i` and the next, if they should be one.
+fn joined(
+    text: &str,
+    words: &[Word],
+    ids: &[WordId],
+    i: usize,
+    lexicon: &Lexicon,
+    scratch: &mut String,
+) -> Option<(Span, WordId)> {
+    let next = words.get(i + 1).filter(|w| is_letters(w))?;
+    let (a, b) = (words[i].span, next.span);
+    let adds_nothing = |at: usize| {
+        !is_known(lexicon, ids[at])
+            || lexicon.vocabulary.kinds(lexicon.vocabulary.step(0, ids[at])) & !lexicon.ordinary
+                == 0
+    };
+    let unknown = !is_known(lexicon, ids[i]) || !is_known(lexicon, ids[i + 1]);
+    if !unknown || !adds_nothing(i) && !adds_nothing(i + 1) {
+        return None;
+    }
+    if b.start != a.end + 1 || whole_len(a, b) < LEAST_LETTERS {
+        return None;
+    }
+    let whole = format!("{}{}", a.of(text), b.of(text));
+    normalise_into(&whole, scratch);
+    let id = lexicon.vocabulary.word(scratch)?;
+    let kinds = lexicon.vocabulary.kinds(lexicon.vocabulary.step(0, id));
+    (kinds & (lexicon.mendable | lexicon.named) != 0).then_some((Span::new(a.start, b.end), id))
+}
+
+/// Where a word nobody knows falls into two known ones.
+fn parted(
+    word: &str,
+    lexicon: &Lexicon,
+    scratch: &mut String,
+) -> Option<(usize, WordId, WordId)> {
+    if !word.is_ascii() || word.len() < LEAST_LETTERS {
+        return None;
+    }
+    let vocabulary = &lexicon.vocabulary;
+    let mut kinds_of = |part: &str| {
+        normalise_into(part, scratch);
+        let id = vocabulary.word(scratch)?;
+        let kinds = vocabulary.kinds(vocabulary.step(0, id)) & !lexicon.ordinary;
+        (kinds != 0).then_some((id, kinds))
+    };
+    let mut best: Option<(usize, usize, WordId, WordId)> = None;
+    for at in LEAST_HALF..=word.len() - LEAST_HALF {
+        let Some((first, a)) = kinds_of(&word[..at]) else { continue };
+        let Some((second, b)) = kinds_of(&word[at..]) else { continue };
+        let marks = [a, b].iter().filter(|k| **k & lexicon.mendable != 0).count();
+        // Of two short words at least one must be long enough not to be there by chance.
+        let long = at.max(word.len() - at) >= 4;
+        let short_mark = (at < 3 && a & lexicon.mendable != 0)
+            || (word.len() - at < 3 && b & lexicon.mendable != 0);
+        if marks == 0 || !long || short_mark {
+            continue;
+        }
+        if best.is_none_or(|(m, ..)| marks > m) {
+            best = Some((marks, at, first, second));
+        }
+    }
+    best.map(|(_, at, first, second)| (at, first, second))
+}
+
+const fn whole_len(a: Span, b: Span) -> usize {
+    a.end - a.start + b.end - b.start
+}
