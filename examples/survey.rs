@@ -1,7 +1,8 @@
 //! How much of many notes is read: the share that gives a mark, the share that gives one on a named
 //! part, the share of words left unplaced, and which words those are.
 //!
-//! `survey [--show] < NOTES`, one note a line; `--show` prints every reading.
+//! `survey [--show] [--repairs] < NOTES`, one note a line; `--show` prints every reading,
+//! `--repairs` every change made to words before reading, with how often and one note it is made in.
 
 use rectrix::built_in;
 use rectrix::knowledge::Knowledge;
@@ -22,6 +23,8 @@ fn main() -> Result<(), Box<dyn Error>> {
     let mut counts = [0usize; 3];
     let mut words = 0usize;
     let mut lost: BTreeMap<String, usize> = BTreeMap::new();
+    let list_repairs = std::env::args().any(|a| a == "--repairs");
+    let mut repairs: BTreeMap<(&str, String, String), (usize, &str)> = BTreeMap::new();
     let start = Instant::now();
     for note in input.lines() {
         let reading = reader.read(note);
@@ -31,6 +34,10 @@ fn main() -> Result<(), Box<dyn Error>> {
         words += reading.tokens.iter().filter(|t| t.is_word).count();
         for span in reading.unplaced() {
             *lost.entry(span.of(note).to_lowercase()).or_default() += 1;
+        }
+        for one in reading.repairs.iter().filter(|_| list_repairs) {
+            let key = (one.why.text(), one.span.of(note).to_lowercase(), one.read_as.clone());
+            repairs.entry(key).or_insert((0, note)).0 += 1;
         }
         if show {
             print(&knowledge, note, &reading);
@@ -46,6 +53,9 @@ fn main() -> Result<(), Box<dyn Error>> {
     let mut lost: Vec<_> = lost.into_iter().collect();
     lost.sort_by_key(|(word, n)| (std::cmp::Reverse(*n), word.clone()));
     let most: Vec<String> = lost.iter().take(80).map(|(w, n)| format!("{w} {n}")).collect();
+    for ((why, written, read_as), (times, note)) in &repairs {
+        println!("{why}\t{times}\t{written}\t{read_as}\t{note}");
+    }
     println!("most often unplaced: {}", most.join(", "));
     Ok(())
 }

@@ -5,6 +5,8 @@
 
 use crate::grammar::scope::Forces;
 use crate::grammar::tokens::tokens_into;
+use crate::grammar::birds::{ALL, Turns, number};
+use crate::grammar::refer::{Referring, resolve};
 use crate::grammar::{Basics, Match, Repair, Token, Why, matches};
 use crate::lexicon::Lexicon;
 use crate::lexicon::kinds::Rest;
@@ -12,7 +14,7 @@ use crate::lexicon::names::Name;
 use crate::lexicon::record::{Parts, Slot};
 use crate::rules::Rules;
 use crate::span::Span;
-use crate::standard::{Terms, traits_of};
+use crate::standard::{From, Terms, traits_of};
 use crate::traits::Trait;
 use crate::words::words;
 
@@ -45,6 +47,8 @@ pub struct Named {
     pub span: Span,
     /// The bird's id.
     pub bird: Name,
+    /// Which bird of the note it is said of, from 1.
+    pub of: u32,
 }
 
 /// A note, read.
@@ -62,6 +66,8 @@ pub struct Reading {
     pub repairs: Vec<Repair>,
     /// Birds that are named.
     pub named: Vec<Named>,
+    /// How many birds the note tells apart.
+    pub birds: u32,
 }
 
 impl Reading {
@@ -80,6 +86,8 @@ pub struct Reader<'a> {
     pub rules: &'a Rules,
     basics: Basics,
     forces: Forces,
+    referring: Referring,
+    turns: Turns,
     terms: Terms,
     region: Name,
     trace: bool,
@@ -94,6 +102,8 @@ impl<'a> Reader<'a> {
             rules,
             basics: Basics::of(lexicon),
             forces: Forces::of(lexicon),
+            referring: Referring::of(lexicon),
+            turns: Turns::of(lexicon),
             terms: Terms::of(lexicon),
             region: lexicon.names.find(region),
             trace: false,
@@ -116,29 +126,33 @@ impl<'a> Reader<'a> {
     pub fn read(&self, note: &str) -> Reading {
         let mut tokens = Vec::new();
         let repairs = tokens_into(note, words(note), self.lexicon, &self.basics, &mut tokens);
-        let found =
+        let mut found =
             matches(self.lexicon, self.rules, &self.forces, self.region, &tokens, self.trace);
+        resolve(&self.referring, &mut found);
+        let birds = number(self.lexicon, &self.turns, &tokens, &mut found);
         let mut traits = Vec::new();
         for one in &found {
-            for record in &one.records {
-                traits_of(self.lexicon, &self.terms, record, one.rule, &mut traits);
+            let of = if one.bird == ALL { 1..=birds } else { one.bird..=one.bird };
+            for (bird, record) in of.flat_map(|b| one.records.iter().map(move |r| (b, r))) {
+                let from = From { rule: one.rule, bird };
+                traits_of(self.lexicon, &self.terms, record, from, &mut traits);
             }
         }
         let named = self.named(&found);
         let segments = self.segments(note, &tokens, &found, &traits, &named);
-        Reading { tokens, matches: found, traits, segments, repairs, named }
+        Reading { tokens, matches: found, traits, segments, repairs, named, birds }
     }
 
     /// Records that name a bird and say nothing of its marks.
     fn named(&self, found: &[Match]) -> Vec<Named> {
         let mut out: Vec<Named> = Vec::new();
-        for record in found.iter().flat_map(|m| &m.records) {
+        for (of, record) in found.iter().flat_map(|m| m.records.iter().map(|r| (m.bird.max(1), r))) {
             let bird = record.get(Slot::Against);
             if bird.is_some()
                 && !record.get(Slot::Aspect).is_some()
                 && let Some(span) = record.parts.hull()
             {
-                out.push(Named { span, bird });
+                out.push(Named { span, bird, of });
             }
         }
         out

@@ -38,9 +38,24 @@ impl Terms {
     }
 }
 
+/// Where a record comes from.
+#[derive(Clone, Copy, Debug)]
+pub struct From {
+    /// The rule, by its place among the rules.
+    pub rule: usize,
+    /// The bird of the note.
+    pub bird: u32,
+}
+
 /// Adds the traits that one record of a match stands for; none, where it only names a part that
 /// every bird has.
-pub fn traits_of(lexicon: &Lexicon, terms: &Terms, said: &Said, rule: usize, out: &mut Vec<Trait>) {
+pub fn traits_of(
+    lexicon: &Lexicon,
+    terms: &Terms,
+    said: &Said,
+    from: From,
+    out: &mut Vec<Trait>,
+) {
     let record = &said.record;
     let aspect = record.get(Slot::Aspect);
     if !aspect.is_some() {
@@ -64,7 +79,7 @@ pub fn traits_of(lexicon: &Lexicon, terms: &Terms, said: &Said, rule: usize, out
         .map_or(aspect, |(_, to)| to);
     let hedged = record.get(Slot::Certainty) == terms.hedged;
     let one = Trait {
-        bird: 1,
+        bird: from.bird,
         area,
         written_area: written,
         aspect,
@@ -78,7 +93,7 @@ pub fn traits_of(lexicon: &Lexicon, terms: &Terms, said: &Said, rule: usize, out
         polarity,
         certainty: if hedged { Certainty::Hedged } else { Certainty::Sure },
         parts: said.parts,
-        rule,
+        rule: from.rule,
     };
     let parts: &[Name] = lexicon.topography.get(area).map_or(&[], |a| &a.resolves);
     if parts.is_empty() {

@@ -685,7 +685,7 @@ area plume
   means   long loose feathers grown for display
 
 area bill
-  heard   build, builds, bell, bills
+  heard   build
   heard-after :colour, :length, :shape, :tone, thick, thin, huge, hooked, slender, stout
   also    beak, mandible, bil, mouth, nib, snout, nose, beck, bill and gape, whole bill, entire bill, billed beak, mandibles
   within  bird

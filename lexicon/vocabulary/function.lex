@@ -30,9 +30,85 @@ be seems
   means   is, in doubt
 
 bird-word it
-  also    he, she, they, this, this one, that one, him, them, this bird, the bird, that bird, one
+  also    he, she, they, this, this one, that one, him, them, this bird, the bird, that bird
   also    these, bid, brid, bord, this particular bird, bird's, birdie, bird
   means   the bird spoken of
+
+bird-word one-of-them
+  hidden  yes
+  points  one
+  also    one, one of them, one bird, one of the birds, one of the two
+  means   one bird of several
+
+bird-word first-one
+  hidden  yes
+  points  first
+  also    the first bird, first bird, bird one, bird 1, first one, the first one, the left hand bird, left hand bird
+  also    the left bird, the near bird, the nearer bird, the nearest bird, the near one, the nearer one, the left one
+  also    the closer bird, the closer one, the first of them
+  means   the first bird of several
+
+bird-word the-first
+  hidden  yes
+  points  first
+  also    the first
+  only-before :be, :have, :with, :pattern, :colour, :where, :sexage, :behaviour
+  means   the first bird of several
+
+bird-word second-one
+  hidden  yes
+  points  second
+  also    the second bird, second bird, a second bird, bird two, bird 2, second one, a second one, the second one
+  also    the right hand bird, right hand bird, the right bird, the far bird, the farther bird, the further bird
+  also    the right one, the far one, the farther one, a second
+  unless-before :habitat, time, later
+  means   the second bird of several
+
+bird-word the-second
+  hidden  yes
+  points  second
+  also    the second
+  only-before :be, :have, :with, :pattern, :colour, :where, :sexage, :behaviour
+  means   the second bird of several
+
+bird-word third-one
+  hidden  yes
+  points  third
+  also    the third bird, third bird, a third bird, bird three, bird 3, third one, a third one, the third one
+  means   the third bird of several
+
+bird-word the-other
+  hidden  yes
+  points  other
+  also    the other, the other bird, other bird, the other one, other one, the others, the other two
+  unless-before side, day, way, wing, hand, end, eye, leg, half, half, night, morning, week, than, feathers, parts, part, :area, colour, color, colours, colors
+  means   the other bird of two
+
+bird-word another-one
+  hidden  yes
+  points  another
+  also    another bird, another one, yet another
+  means   one more bird
+
+bird-word another-came
+  hidden  yes
+  points  another
+  also    another
+  only-before :be, :have, :with, :behaviour, :flight, appeared, came, joined, landed, arrived, nearby
+  means   one more bird
+
+bird-word both-birds
+  hidden  yes
+  points  both
+  also    both birds, both of them, they both, all of them, the pair of them, both of these
+  means   every bird of the note
+
+bird-word both-of-them
+  hidden  yes
+  points  both
+  also    both
+  only-before :where, :with, :colour, :pattern, :be, :have
+  means   every bird of the note
 
 but but
   also    although, though, however, yet, while, whereas, except for, except, apart from, other than, aside from

@@ -135,7 +135,6 @@ number sixty
   means   the number 60
 
 number ten
-  heard   tan
   value   10
   means   the number 10
 
@@ -175,7 +174,7 @@ number twin
   means   two alike, side by side
 
 number two
-  heard   to, too
+  heard   too
   value   2
   means   the number 2
 

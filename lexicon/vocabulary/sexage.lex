@@ -1,6 +1,7 @@
 # Sex, age, plumage state, moult and colour form.
 
 sexage adult
+  apart   age adult
   also    adult bird, full adult, full-grown, fully grown, mature, mature bird, ad, adult plumage
   also    adult-type, in adult plumage
   means   a bird in its final plumage
@@ -32,6 +33,7 @@ sexage brown-form
   means   the brown form of a species with two colour forms
 
 sexage chick
+  apart   age young
   also    downy chick, downy young, duckling, gosling, cygnet, still in down, fluffy chick, in down
   means   a young bird in down
 
@@ -52,29 +54,35 @@ sexage fawn-form
   means   the buff form of a species with several colour forms
 
 sexage female
+  apart   sex female
   also    hen, hen bird, mother bird, fem, female bird
   means   a bird of the egg-laying sex
 
 sexage female-type
+  apart   sex female
   also    female-like, female-coloured, female-colored, female or immature, female or juvenile
   also    female plumage, in female plumage, female or first winter, fem type
   means   in the plumage shared by females and young birds
 
 sexage first-summer
+  apart   age young
   also    1st summer, first-summer plumage, first summer bird, in its first summer, one-year-old, 1 year old
   means   about a year old, in spring or summer
 
 sexage first-winter
+  apart   age young
   also    1st winter, first-winter plumage, 1w, first winter bird, in its first winter, first basic
   also    first-cycle, 1st cycle, formative plumage
   means   in the plumage of the first autumn and winter
 
 sexage first-year
+  apart   age young
   also    1st year, first year bird, first-year plumage, 1cy, first calendar year, bird of the year
   also    this year's bird, young of the year
   means   in its first year of life
 
 sexage fledgling
+  apart   age young
   also    fledgeling, newly fledged, just fledged, recently fledged, fledged young, just out of the nest
   also    begging young, recent fledgling
   means   out of the nest but still fed by its parents
@@ -93,6 +101,7 @@ sexage grey-form
   means   the grey form of a species with two colour forms
 
 sexage hatch-year
+  apart   age young
   also    hy, hatching-year, hatch year bird, hatched this year, hatched this summer
   means   hatched in this calendar year
 
@@ -101,6 +110,7 @@ sexage hybrid
   means   of parents of two species or forms
 
 sexage immature
+  apart   age young
   also    imm, immature bird, immature plumage, not yet adult, not full adult, teenager, in immature plumage
   also    non-adult
   means   past the first feathers, not yet adult
@@ -110,6 +120,7 @@ sexage intermediate-form
   means   between the dark and the pale form
 
 sexage juvenile
+  apart   age young
   also    juv, juvenal, juvenile plumage, juvenal plumage, in juvenile plumage, juvie, fresh juvenile
   also    juvenile bird, youngster
   means   in its first set of true feathers
@@ -120,6 +131,7 @@ sexage leucistic
   means   lacking colour in some or all feathers
 
 sexage male
+  apart   sex male
   heard   mail, mails
   heard-after adult, young, immature
   heard-before :comma, :stop, :with, :sexage
@@ -136,6 +148,7 @@ sexage moulting
   means   changing its feathers
 
 sexage nestling
+  apart   age young
   also    naked young, nest young, still in the nest
   means   a young bird not yet out of the nest
 
@@ -160,6 +173,7 @@ sexage second-summer
   means   in the plumage of its second full summer
 
 sexage second-winter
+  apart   age young
   also    2nd winter, second-winter plumage, 2w, second winter bird, second-cycle, 2nd cycle, second basic
   means   in the plumage of its second winter
 
@@ -168,6 +182,7 @@ sexage second-year
   means   in its second calendar year
 
 sexage subadult
+  apart   age young
   also    near-adult, nearly adult, almost adult, sub adult bird, nearly mature, almost full adult
   means   nearly in its final plumage
 
@@ -227,5 +242,6 @@ sexage worn-plumage
   means   with old, frayed or faded feathers
 
 sexage young
+  apart   age young
   also    young bird, young one, youngish bird, baby bird, baby, offspring
   means   not grown up, stage not told

@@ -27,6 +27,8 @@ pub struct Match {
     pub steps: Vec<Step>,
     /// Whether the note takes it back ("no wait"); it then has no records.
     pub taken_back: bool,
+    /// Which bird of the note it speaks of, from 1; 0 for all of them.
+    pub bird: u32,
 }
 
 /// One phrase or rule in the making of a match.
@@ -79,7 +81,7 @@ impl<'a> Engine<'a> {
             };
             let mut steps = Vec::new();
             let records = self.evaluate(rule, alternative, at, 0, &mut steps);
-            out.push(Match { rule, start: at, end, records, steps, taken_back: false });
+            out.push(Match { rule, start: at, end, records, steps, taken_back: false, bird: 1 });
             at = end;
         }
         out

@@ -87,7 +87,9 @@ fn joined(
                 == 0
     };
     let unknown = !is_known(lexicon, ids[i]) || !is_known(lexicon, ids[i + 1]);
-    if !unknown || !adds_nothing(i) && !adds_nothing(i + 1) {
+    let vocabulary = &lexicon.vocabulary;
+    let goes_on = vocabulary.step(vocabulary.step(0, ids[i]), ids[i + 1]) != 0;
+    if goes_on || !unknown || !adds_nothing(i) && !adds_nothing(i + 1) {
         return None;
     }
     if b.start != a.end + 1 || whole_len(a, b) < LEAST_LETTERS {

@@ -1,7 +1,9 @@
 //! From words to matches: terms, rules, and the reach of denying and doubting words.
 
+pub mod birds;
 pub mod engine;
 pub mod joins;
+pub mod refer;
 pub mod repair;
 pub mod scope;
 pub mod spelling;

@@ -107,7 +107,7 @@ fn nearest_form(lexicon: &Lexicon, word: &str, able: KindSet) -> Option<WordId> 
     let mut tied = false;
     for (form, node) in lexicon.vocabulary.single_words() {
         let near = form.len() >= 4 && form.len().abs_diff(word.len()) <= most;
-        if !near || lexicon.vocabulary.kinds(node) & able == 0 {
+        if !near || written_kinds(lexicon, node) & able == 0 {
             continue;
         }
         if !same_start(word, form) {
@@ -129,6 +129,12 @@ fn nearest_form(lexicon: &Lexicon, word: &str, able: KindSet) -> Option<WordId> 
         }
     }
     best.filter(|_| !tied).and_then(|(_, form, _)| lexicon.vocabulary.word(form))
+}
+
+/// The kinds of a form's readings, those left out that only sound like it.
+fn written_kinds(lexicon: &Lexicon, node: Node) -> KindSet {
+    let senses = lexicon.vocabulary.senses(node).iter();
+    senses.filter(|s| !s.heard).fold(0, |set, s| set | s.kind.bit())
 }
 
 /// Whether two forms are read as the same term.
@@ -166,7 +172,7 @@ fn nearest(
     among: impl Fn(&str) -> bool,
 ) -> Vec<String> {
     let usable = |form: &str, node| {
-        form.len() >= 3 && lexicon.vocabulary.kinds(node) & lexicon.mendable != 0 && among(form)
+        form.len() >= 3 && written_kinds(lexicon, node) & lexicon.mendable != 0 && among(form)
     };
     let mut found: Vec<(f64, &str)> = lexicon
         .vocabulary

@@ -20,7 +20,7 @@ pub struct Speech {
     /// Kinds whose repetition means something: sounds, degrees.
     repeatable: KindSet,
     correction: KindSet,
-    negator: KindSet,
+    no: WordId,
     comma: KindSet,
     /// Small words that may stand between what is taken back and what is put in its place.
     small: KindSet,
@@ -42,7 +42,7 @@ impl Speech {
             content: lexicon.kinds.set_where(|k| says(k.slot)) | kind("number") | kind("bird-word"),
             repeatable: voices | lexicon.kinds.skipped | kind("number"),
             correction: lexicon.kinds.set_where(|k| k.force == Force::Retracts),
-            negator: kind("negator"),
+            no: word("no"),
             comma: kind("comma"),
             small: kind("det") | kind("be") | kind("have") | kind("hedge") | lexicon.kinds.skipped,
             signs: crate::words::Class::SIGNS
@@ -155,7 +155,8 @@ pub fn taken_back(speech: &Speech, tokens: &mut [Token]) {
         }
         let plain = tokens[at].kinds & speech.correction != 0;
         // A bare "no" puts right only in speech, which has no commas, and between like things.
-        let bare = !plain && tokens[at].kinds & speech.negator != 0 && unpunctuated(tokens);
+        let is_no = tokens[at].first == speech.no && tokens[at].last == speech.no;
+        let bare = !plain && is_no && unpunctuated(tokens);
         if !plain && !bare {
             continue;
         }

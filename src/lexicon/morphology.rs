@@ -4,6 +4,7 @@
 //! |---|---|
 //! | plural | `wing` wings, `patch` patches, `belly` bellies |
 //! | -ing, -ed, -s | `bob` bobbing bobbed bobs, `wade` wading waded wades |
+//! | -er | `brown` browner, `white` whiter, `red` redder |
 //! | -ish | `red` reddish, `white` whitish, `grey` greyish |
 //! | -ed from a noun | `crown` crowned, `belly` bellied, `leg` legged, `face` faced |
 //!
@@ -80,6 +81,19 @@ pub fn with_ish(word: &str) -> String {
     }
 }
 
+/// The comparative.
+pub fn with_er(word: &str) -> String {
+    if word.ends_with('e') {
+        format!("{word}r")
+    } else if y_after_consonant(word) {
+        format!("{}ier", &word[..word.len() - 1])
+    } else if doubles(word) {
+        format!("{word}{}er", &word[word.len() - 1..])
+    } else {
+        format!("{word}er")
+    }
+}
+
 /// Bends the first word of a phrase.
 pub fn bend_first(phrase: &str, bend: fn(&str) -> String) -> String {
     match phrase.split_once([' ', '-']) {
@@ -117,6 +131,9 @@ mod tests {
     #[case(with_ed, "face", "faced")]
     #[case(with_ed, "eye", "eyed")]
     #[case(with_ed, "rump", "rumped")]
+    #[case(with_er, "brown", "browner")]
+    #[case(with_er, "white", "whiter")]
+    #[case(with_er, "red", "redder")]
     #[case(with_ish, "red", "reddish")]
     #[case(with_ish, "white", "whitish")]
     #[case(with_ish, "grey", "greyish")]

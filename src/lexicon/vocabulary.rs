@@ -6,7 +6,7 @@
 use super::context::{Context, read_context};
 use super::entry::Entry;
 use super::kinds::{Inflection, KindId, KindSet, Kinds, record_of};
-use super::morphology::{bend_last, with_ed, with_ing, with_ish, with_s};
+use super::morphology::{bend_last, with_ed, with_er, with_ing, with_ish, with_s};
 use super::names::{Name, Names};
 use super::record::{Record, Slot};
 use super::texts::Texts;
@@ -45,6 +45,10 @@ pub struct Term {
     pub context: Context,
     /// Which way its force reaches, for kinds that have one.
     pub reach: Reach,
+    /// Which bird of several it points to, if it does.
+    pub points: Option<Points>,
+    /// What sets a bird apart from others of the note, as class and value: sex and female.
+    pub apart: Option<(Name, Name)>,
     /// The region it belongs to; none for everywhere.
     pub region: Name,
     /// The file it comes from. Not stored with the built-in tables.
@@ -65,6 +69,41 @@ pub enum Reach {
     Back,
     /// To what follows; where nothing does, to what stands before.
     Either,
+}
+
+/// Which bird of several a word points to.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+pub enum Points {
+    /// The first.
+    First,
+    /// The second.
+    Second,
+    /// The third.
+    Third,
+    /// One of them, where more follow.
+    One,
+    /// The other of two.
+    Other,
+    /// One more.
+    Another,
+    /// All of them.
+    Both,
+}
+
+impl Points {
+    /// As written in the lexicon.
+    fn find(text: &str) -> Option<Self> {
+        let all = [
+            ("first", Self::First),
+            ("second", Self::Second),
+            ("third", Self::Third),
+            ("one", Self::One),
+            ("other", Self::Other),
+            ("another", Self::Another),
+            ("both", Self::Both),
+        ];
+        all.into_iter().find(|(name, _)| *name == text).map(|(_, points)| points)
+    }
 }
 
 /// One reading of a form.
@@ -365,7 +404,11 @@ impl Vocabulary {
                 derive(form, kind.inflection, kind.ed, sense, &mut derived);
             }
             for form in &term.heard {
-                self.add(form, Sense { bound: true, heard: true, ..sense }, &mut taken);
+                let heard = Sense { bound: true, heard: true, ..sense };
+                self.add(form, heard, &mut taken);
+                if kind.inflection == Inflection::Noun {
+                    derived.push((bend_last(form, with_s), heard));
+                }
             }
             self.terms.push(term);
         }
@@ -400,6 +443,10 @@ impl Vocabulary {
                 Some("either") => Reach::Either,
                 _ => Reach::Forward,
             },
+            points: entry.get("points").and_then(Points::find),
+            apart: entry.get("apart").and_then(|text| text.split_once(' ')).map(|(class, value)| {
+                (names.intern(class.trim()), names.intern(value.trim()))
+            }),
             source: entry.source.clone(),
             span: entry.span,
         }
@@ -492,7 +539,14 @@ fn derive(
         Inflection::None | Inflection::Verb => {}
         Inflection::Noun => out.push((bend_last(form, with_s), sense)),
         Inflection::Ish => {
-            out.push((bend_last(form, with_ish), Sense { hedged: true, ..sense }));
+            let hedged = Sense { hedged: true, ..sense };
+            out.push((bend_last(form, with_ish), hedged));
+            if form.ends_with('e') {
+                out.push((format!("{form}ish"), hedged));
+            }
+            if !form.contains([' ', '-']) {
+                out.push((with_er(form), sense));
+            }
         }
     }
     // Of one word only: "crowned" from "crown", but no "tail barred" from "tail bar".

@@ -68,7 +68,7 @@ impl<'a> Analyst<'a> {
             region: self.region.clone(),
             region_title: self.region_title(),
             yardsticks: self.yardsticks(text, &reading),
-            birds: vec![self.bird(text, &reading)],
+            birds: (1..=reading.birds).map(|bird| self.bird(text, &reading, bird)).collect(),
             unplaced: reading.unplaced().map(|span| self.unplaced(text, span)).collect(),
             set_aside: set_aside(text, &reading),
             repairs: reading
@@ -84,9 +84,10 @@ impl<'a> Analyst<'a> {
         }
     }
 
-    fn bird(&self, text: &str, reading: &Reading) -> Bird {
+    fn bird(&self, text: &str, reading: &Reading, number: u32) -> Bird {
         let lexicon = &self.knowledge.lexicon;
-        let mut traits: Vec<&Trait> = reading.traits.iter().collect();
+        let mut traits: Vec<&Trait> =
+            reading.traits.iter().filter(|t| t.bird == number).collect();
         traits.sort_by_key(|t| {
             (lexicon.topography.order(t.area), self.aspect_order(t), t.parts.hull())
         });
@@ -96,11 +97,12 @@ impl<'a> Analyst<'a> {
             _ => (Vec::new(), None, Vec::new()),
         };
         Bird {
-            bird: 1,
+            bird: number,
             traits: traits.iter().map(|t| self.trait_out(text, t)).collect(),
             named: reading
                 .named
                 .iter()
+                .filter(|n| n.of == number)
                 .map(|n| NamedOut {
                     text: n.span.of(text).to_owned(),
                     span: bytes(n.span),
