@@ -350,3 +350,25 @@ kind correction
   force   retracts
   aside   taking back
   means   takes back what was said just before
+
+kind same
+  aside   joining word
+  means   the same colour, ditto
+
+kind ditto
+  aside   joining word
+  means   says that what was said last holds here as well
+
+kind person
+  ordinary yes
+  aside   ordinary word
+  means   people
+
+kind person-det
+  ordinary yes
+  aside   ordinary word
+  means   of people: my, our
+
+kind wear
+  aside   joining word
+  means   wears: joins people and clothes

@@ -6,6 +6,7 @@
 use crate::grammar::scope::Forces;
 use crate::grammar::tokens::tokens_into;
 use crate::grammar::birds::{ALL, Turns, number};
+use crate::grammar::paths::fill;
 use crate::grammar::refer::{Referring, resolve};
 use crate::grammar::{Basics, Match, Repair, Token, Why, matches};
 use crate::lexicon::Lexicon;
@@ -14,7 +15,7 @@ use crate::lexicon::names::Name;
 use crate::lexicon::record::{Parts, Slot};
 use crate::rules::Rules;
 use crate::span::Span;
-use crate::standard::{From, Terms, traits_of};
+use crate::standard::{From, Terms, drop_bare_marks, traits_of};
 use crate::traits::Trait;
 use crate::words::words;
 
@@ -129,6 +130,7 @@ impl<'a> Reader<'a> {
         let mut found =
             matches(self.lexicon, self.rules, &self.forces, self.region, &tokens, self.trace);
         resolve(&self.referring, &mut found);
+        fill(self.lexicon, &mut found);
         let birds = number(self.lexicon, &self.turns, &tokens, &mut found);
         let mut traits = Vec::new();
         for one in &found {
@@ -139,6 +141,7 @@ impl<'a> Reader<'a> {
             }
         }
         let named = self.named(&found);
+        drop_bare_marks(&self.terms, &mut traits);
         let segments = self.segments(note, &tokens, &found, &traits, &named);
         Reading { tokens, matches: found, traits, segments, repairs, named, birds }
     }

@@ -11,7 +11,7 @@ use crate::lexicon::scale::{Dimension, MassRange};
 use crate::traits::{Certainty, Polarity, Trait, Value};
 
 /// Names the stage needs, looked up once.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Debug)]
 pub struct Terms {
     bird: Name,
     size: Name,
@@ -20,13 +20,34 @@ pub struct Terms {
     absent: Name,
     unseen: Name,
     hedged: Name,
+    colour: Name,
+    pattern: Name,
+    shown: Name,
+    /// Positions that only say which kind of marking it is; they count where a part has an area of
+    /// its own there ("a bar on the wing").
+    markings: Vec<Name>,
 }
 
 impl Terms {
     /// Those of a lexicon.
     pub fn of(lexicon: &Lexicon) -> Self {
         let find = |text| lexicon.names.find(text);
+        let pattern = find("pattern");
+        let mut markings: Vec<Name> = lexicon
+            .vocabulary
+            .terms
+            .iter()
+            .filter(|t| t.record.get(Slot::Aspect) == pattern)
+            .map(|t| t.record.get(Slot::Position))
+            .filter(|p| p.is_some())
+            .collect();
+        markings.sort_unstable();
+        markings.dedup();
         Self {
+            pattern,
+            markings,
+            colour: find("colour"),
+            shown: find("shown"),
             bird: find("bird"),
             size: find("size"),
             count: find("count"),
@@ -62,14 +83,29 @@ pub fn traits_of(
         return;
     }
     let written = record.get(Slot::Area).or(terms.bird);
-    let (area, position) = placed(lexicon, written, record.get(Slot::Position));
+    let (area, position) = placed(lexicon, terms, written, record);
     let polarity = polarity(terms, record.get(Slot::Polarity));
     let optional = lexicon.topography.get(area).is_some_and(|a| a.optional);
-    if aspect == terms.mark && polarity == Polarity::Present && !optional {
+    let named = polarity == Polarity::Present && !optional || area == terms.bird;
+    if aspect == terms.mark && named {
         return;
     }
-    let Some((value, mass)) = value(lexicon, terms, record, aspect) else {
+    let Some((mut value, mass)) = value(lexicon, terms, record, aspect) else {
         return;
+    };
+    // A bar on the wing is a wing bar, so it is there rather than a pattern of the wing.
+    let is_marking = area != written && terms.markings.contains(&record.get(Slot::Position));
+    let aspect = if is_marking && aspect == terms.pattern {
+        value = Value::Term(terms.shown);
+        if let Some(number) = record.number {
+            let mut count = *said;
+            count.record.set(Slot::Aspect, terms.count);
+            count.record.number = Some(number);
+            traits_of(lexicon, terms, &count, from, out);
+        }
+        terms.mark
+    } else {
+        aspect
     };
     let aspect = lexicon
         .topography
@@ -85,7 +121,7 @@ pub fn traits_of(
         aspect,
         value,
         tone: record.get(Slot::Tone),
-        extent: record.get(Slot::Extent),
+        extent: if is_marking { Name::NONE } else { record.get(Slot::Extent) },
         position,
         relation: record.get(Slot::Relation),
         against: record.get(Slot::Against),
@@ -105,12 +141,18 @@ pub fn traits_of(
     }
 }
 
-/// The area that a position of another one has as a name of its own.
-fn placed(lexicon: &Lexicon, area: Name, position: Name) -> (Name, Name) {
-    match lexicon.topography.at(area, position) {
-        Some(own) => (own, Name::NONE),
-        None => (area, position),
+/// The area that a position or an extent of another one has as a name of its own, and what is left
+/// of the position. Shapes and lengths stay with the part: a bill hooked at the tip is a hooked bill.
+fn placed(lexicon: &Lexicon, terms: &Terms, area: Name, record: &Record) -> (Name, Name) {
+    let aspect = record.get(Slot::Aspect);
+    let position = record.get(Slot::Position);
+    let surface = [terms.colour, terms.pattern, terms.mark, terms.count].contains(&aspect);
+    let own = |at: Name| lexicon.topography.at(area, at).filter(|_| surface && at.is_some());
+    if let Some(own) = own(position) {
+        return (own, Name::NONE);
     }
+    let left = if terms.markings.contains(&position) { Name::NONE } else { position };
+    (own(record.get(Slot::Extent)).unwrap_or(area), left)
 }
 
 fn polarity(terms: &Terms, said: Name) -> Polarity {
@@ -193,4 +235,15 @@ fn add(out: &mut Vec<Trait>, one: Trait) {
         }
         None => out.push(one),
     }
+}
+
+/// Drops "there is one" of a part that the note describes: its colour says as much.
+pub fn drop_bare_marks(terms: &Terms, traits: &mut Vec<Trait>) {
+    let bare = |t: &Trait| t.aspect == terms.mark && t.polarity == Polarity::Present;
+    let described: Vec<(u32, Name)> = traits
+        .iter()
+        .filter(|t| !bare(t) && t.aspect != terms.count && t.polarity == Polarity::Present)
+        .map(|t| (t.bird, t.area))
+        .collect();
+    traits.retain(|t| !bare(t) || !described.contains(&(t.bird, t.area)));
 }

@@ -34,7 +34,8 @@ area frontal-shield
   means   a bare plate on the forehead, as in coots and rails
 
 area crown
-  heard   clown, crowd
+  heard-after yellow, red, orange, green, blue, white, grey, gray, brown, rufous, chestnut, black-capped
+  heard   clown, crowd, crow, crows
   also    top of the head, top of head, top of its head, head top, pileum, crown area, crown feather
   also    top of his head, top of her head, upper head, scalp, top of the crown, atop its head, atop the head
   also    atop his head, atop head, crown patch, crown of the head, crown of head
@@ -89,6 +90,7 @@ area nape
   means   the back of the head and uppermost hindneck
 
 area face
+  also    facial
   also    facial area, face area, facial region, face side, facial feather, face feather, side of the face
   also    face pattern, facial pattern, side of face
   at      face side
@@ -118,7 +120,7 @@ area lores
   means   between the eye and the base of the upper mandible
 
 area supercilium
-  heard   super cilium, super silly um, supercilious, super sillium
+  heard   super silly um, supercilious, super sillium
   also    superciliary, superciliary stripe, superciliary line, eyebrow, eyebrow stripe, brow, brow stripe
   also    supercilia, eyebrow line, stripe above the eye, line above the eye, stripe over the eye, line over the eye
   also    stripe above its eye, eyebrow streak, brow line, superciliaries, superciliary patch, super cilium
@@ -145,6 +147,7 @@ area eyestripe
   means   a stripe through the eye, from the lores backwards
 
 area eye-ring
+  at      iris edge
   heard   i ring, ire ring
   also    eye patch, eyering, ring around the eye, ring round the eye, ring around its eye, ring around eye, ring about the eye
   also    circle around the eye, ring around the eyes, ring around its eyes, rings around the eyes, rings around its eyes
@@ -300,6 +303,8 @@ area foreneck
   means   the front of the neck, below the throat
 
 area collar
+  at      throat around
+  at      nape around
   at      neck around
   also    neck ring, neck band, half collar, neck collar, ring around the neck, ring around its neck, necklace
   also    band around the neck, ruff, collar around its neck, band around its neck, collar around the neck, hind collar
@@ -309,6 +314,7 @@ area collar
   means   a band round the neck, whole or in part
 
 area upperparts
+  also    topline
   also    upper parts, upperpart, upper part, topside, top side, upperside, upper side, dorsal side, dorsal area
   also    dorsal surface, upper body, upper half, top half, upper surface, top of the body, top of its body
   also    upper area, dorsal region, dorsal feathers, top of body, dorsal plumage, top feather
@@ -406,6 +412,7 @@ area breast-side
   means   the side of the breast, before the wing
 
 area breast-band
+  at      breast bar
   also    breast belt, chest band, pectoral band, band across the breast, band across the chest, breast line
   also    band on the breast, bar across the breast, stripe across the breast, stripe across the chest, bands across the breast
   at      breast band
@@ -510,6 +517,7 @@ area greater-coverts
   means   the largest coverts, over the secondaries
 
 area wing-bar
+  at      wing bar
   heard   wing bore, wing barre, wing boar, wind bar, wing bare, wingbore
   also    wingbar, bar on the wing, bar on its wing, bars on the wings, bars on its wings, wing band, wing stripe
   also    stripe on the wing, stripe on its wing, bars across the wings, bar across the wing, wing striping
@@ -522,6 +530,7 @@ area wing-bar
   means   a pale bar across the coverts
 
 area wing-panel
+  at      wing patch
   also    panel in the wing, wing patch, patch on the wing, patch in the wing, patch on its wing, wing flash, flash in the wing
   also    patches on the wings, patches on its wings, wing spot, patches in the wings, wing mirror, wing window
   within  wing
@@ -584,6 +593,7 @@ area carpal
   means   the bend of the wing
 
 area leading-edge
+  also    front edge
   in-field no
   also    leading edge of the wing, front edge of the wing, wing leading edge, fore edge of the wing
   at      wing front
@@ -592,6 +602,7 @@ area leading-edge
   means   the front edge of the open wing
 
 area trailing-edge
+  also    rear edge, back edge, hind edge
   also    trailing edge of the wing, rear edge of the wing, hind edge of the wing, wing trailing edge
   at      wing rear
   at      wing hind
@@ -600,6 +611,7 @@ area trailing-edge
   means   the rear edge of the open wing
 
 area underwing
+  at      wing lower-half
   in-field no
   also    under wing, underside of the wing, underside of wing, wing lining, underwing covert
   also    underside of its wings, underside of the wings, undersides of the wings
@@ -619,6 +631,7 @@ area axillaries
   means   the feathers where the underwing joins the body
 
 area tail
+  also    inner and outer rectrices, outer and inner rectrices, inner and outer retrices, inner and outer tail feathers
   heard   tale, tales
   also    tail feather, rectrices, rectrix, tail plumage, tail area, whole tail, entire tail, folded tail, tail section
   also    tailfeather, rectrice, retrices, uppertail surface, inner rectrices, inner tail feather, central tail feather
@@ -646,6 +659,7 @@ area tail-base
   means   the base of the tail
 
 area tail-band
+  at      tail bar
   also    band on the tail, tail bar, band across the tail, terminal band, subterminal band, subterminal tail band, tail stripe
   also    terminal tail band, bar across the tail, bands on the tail, band near the tail tip
   at      tail band
@@ -685,7 +699,7 @@ area plume
   means   long loose feathers grown for display
 
 area bill
-  heard   build
+  heard   build, peak, peaks
   heard-after :colour, :length, :shape, :tone, thick, thin, huge, hooked, slender, stout
   also    beak, mandible, bil, mouth, nib, snout, nose, beck, bill and gape, whole bill, entire bill, billed beak, mandibles
   within  bird
@@ -695,6 +709,7 @@ area bill
   means   the bill
 
 area upper-mandible
+  at      bill upper-half
   also    upper bill, upper beak, maxilla, top of the bill, top of the beak, upper part of the bill, culmen, upper half of the bill
   also    top mandible, top bill, top beak, bill top, top of its bill, top of its beak, upper part of the beak
   at      bill upper
@@ -704,6 +719,8 @@ area upper-mandible
   means   the upper half of the bill
 
 area lower-mandible
+  at      bill lower-half
+  also    underbill
   also    lower bill, lower beak, bottom of the bill, bottom of the beak, lower part of the bill, lower half of the bill
   also    bottom mandible, bottom bill, bottom beak, underside of the bill, underside of the beak, lower half of the beak
   at      bill lower
@@ -714,6 +731,7 @@ area lower-mandible
   means   the lower half of the bill
 
 area bill-base
+  at      bill around
   also    base of the bill, base of the beak, base of its bill, base of its beak
   also    beak base, bill root, bridge of the bill
   at      bill base
@@ -790,6 +808,7 @@ area orbital-ring
   means   bare skin round the eye
 
 area facial-skin
+  also    skin on its face, skin on the face, face skin, skin of the face
   also    bare face, bare facial skin, face skin, bare skin, naked face, bare head, skin of the face, naked head
   within  face
   optional yes
@@ -834,3 +853,19 @@ area claws
   within  feet
   share   0.6
   means   the claws
+
+path top-of-the-bird
+  areas   forehead, crown, nape, hindneck, mantle, back, rump, uppertail-coverts, tail
+  means   along the upper side, from the bill to the tail
+
+path underside-of-the-bird
+  areas   chin, throat, breast, belly, vent, undertail-coverts
+  means   along the under side, from the bill to the tail
+
+path side-of-the-head
+  areas   lores, iris, ear-coverts, neck-side
+  means   along the side of the head, from the bill backwards
+
+path side-of-the-body
+  areas   breast-side, flanks, vent
+  means   along the side of the body

@@ -2,6 +2,8 @@
 # what could not be seen.
 
 and and
+  also    mixed with, mixed in with, intermixed with, interspersed with, mingled with, blended with, mixed together with
+  also    combined with, mixed in, interlaced with, alternating with
   also    &, +, plus, adn, abd, nd, ad, ans, as well as, along with, together with, and then, and also, but also, also
   unless-before well
   means   joins like with like
@@ -31,7 +33,7 @@ be seems
 
 bird-word it
   also    he, she, they, this, this one, that one, him, them, this bird, the bird, that bird
-  also    these, bid, brid, bord, this particular bird, bird's, birdie, bird
+  also    everything, gird, bind, these, bid, brid, bord, this particular bird, bird's, birdie, bird
   means   the bird spoken of
 
 bird-word one-of-them
@@ -122,16 +124,19 @@ between between
 det a
   also    some of the, some of its, many of the, many of its, all of the, all of its, a row of, rows of, row of, an, the, its, his, her, their, it's, some, these, those, our, another, what looks like a, each, every, any
   also    both its, all its, such a, several, many, few, a few, multiple, various, other, own, one of its, hte, numerous
-  also    alternating, a set of, a pair of, pair of, set of, a number of, of its, of the
+  also    alternating, a set of, a pair of, pair of, set of, a number of, both the
   means   articles and the like
 
 from from
+  also    all the way from, the whole way from, right from, all the way down from, all the way up from, starts at, start at
+  also    begins at, starts from, begins from, starting in
   also    starting at, starting from, beginning at, running from, extending from
   means   from
 
 have has
   also    have, had, having, has got, have got, hasa, has a, shows, show, showed, showing, sports, sporting, sported
   also    features, featuring, featured, displays, displaying, displayed, possesses, possessing, exhibits, exhibiting
+  also    is crossed by, are crossed by, crossed by, is marked with, are marked with, is marked by, are marked by
   also    boasts, boasting, carries, wears, wearing, contains, containing, includes, including, has also, gives, bears
   also    having a, ha, hsa, hgas, consists of, consisting of, comprising, accompanied by, adorned with, reveals
   means   forms of "have"
@@ -200,17 +205,18 @@ or or
   means   or
 
 of of
-  also    of a, off
+  also    of a, off, of the, of its, of his, of her, of their, of this, of that, of an
   means   of
 
 on on
   also    at, in, upon, across, along, onto, throughout, at the, in the, over, down, through, to, on the, all along
+  also    covered the, covered its, covers the, covers its, cover the, cover its, crossing, crossed the, crossed its
   also    all across, near, near the, covering, on top of, running down, running along, running across, running through
   also    going down, going across, going through, inside, within, up, toward, towards, into, from the, at the bottom of
   means   where, before a part
 
 over around
-  also    round, surrounding, surrounds, encircling, encircles, circling
+  also    outlining, ringing, rimming, around the outside of, circling, bordering, round, surrounding, surrounds, encircling, encircles, circling
   means   on all sides of a part
 
 over above
@@ -250,20 +256,21 @@ hue coloured
   also    in color, in colour, colored, color, colour, colors, colours, tone, tones, toned, hue, hues, hued, shade, shades
   also    in shade, tint, tints, tinted, in tone, undertone, undertones, in hue, of color, of colour, shades of color, hues of, shades of, tones of, shade of, hue of, tone of, mix of, mixture of, a mix of, a mixture of
   also    combination of, blend of, assortment of, varying shades of, different shades of, multiple shades of, many shades of
-  also    in coloring, in coloration, coloured body, in complexion, shading, in colouring, in colors, in colours
+  also    in coloring, in coloration, coloured body, mixture, mix, blend, combination, combo, in complexion, shading, in colouring, in colors, in colours
   also    shaded, in coloring overall, color scheme, colour scheme
   means   words that add nothing to the colour before them
 
 suffix feathers
   also    feather, feathered, feathering, area, areas, region, part, plumage, section, all over, overall, in appearance
   also    in shape, shaped, look, appearance, design, covering, portion, type, surface, itself, as well, in general
-  also    all round, throughout, effect, finish, in pattern, plumage overall, variations, coloring, colouring, coloration
+  also    hair, hairs, fur, background, backdrop, all round, throughout, effect, finish, in pattern, plumage overall, variations, coloring, colouring, coloration
   means   words that add nothing to the part before them
 
 than than
   means   than
 
 to to
+  also    all the way to, all the way down to, right down to, all the way up to, right up to, and down to, down as far as, to just above
   also    into, to the, down to, through to, over to, towards, onto, as far as, up to
   means   to
 
@@ -487,6 +494,13 @@ edged edged
   also    edged, fringed, bordered, rimmed, trimmed, lined, outlined, margined, edging
   means   with edges of that colour
 
+edged ringed-around
+  hidden  yes
+  position around
+  also    surrounded by, surrounded with, surrounded in, encircled by, encircled with, ringed by, ringed with, ringed in
+  also    circled by, circled with, outlined in, outlined with, outlined by, rimmed with, rimmed in, rimmed by
+  means   with that colour all round
+
 edged based
   hidden  yes
   position base
@@ -512,6 +526,9 @@ side corner-noun
   means   the corner, as a noun
 
 part-relation longer-than
+  also    reach past, reaches past, reaching past, reach beyond, reaches beyond, extend past, extends past, extend beyond
+  also    extends beyond, extending beyond, extending past, project beyond, projects beyond, projecting beyond, sticks out past, stick out past
+  also    reach well past, reaches well past, extend well beyond, extends well beyond, go past, goes past, reach past the end of
   also    longer, longer than, a bit longer than, a little longer than, slightly longer than, longer then
   means   longer than another part
 
@@ -520,6 +537,8 @@ part-relation much-longer-than
   means   much longer than another part
 
 part-relation shorter-than
+  also    fall short of, falls short of, falling short of, fall well short of, falls well short of, stop short of, stops short of
+  also    don't reach, do not reach, does not reach, doesn't reach, not reaching, reach nowhere near
   also    shorter, shorter than, a bit shorter than, a little shorter than, slightly shorter than, shorter then
   also    not as long as
   means   shorter than another part
@@ -529,6 +548,7 @@ part-relation much-shorter-than
   means   much shorter than another part
 
 part-relation as-long-as
+  also    just reach, just reaches, reach to, reaches to, reach the end of, reach the tip of, reaches the tip of, reaching the tip of
   also    about as long as, the same length as, same length as, equal in length to, as long as, the length of
   means   as long as another part
 
@@ -546,6 +566,7 @@ washed wash-word
   means   with a thin layer of colour
 
 where above
+  also    everything above, all above
   heard   a bove
   heard-after :colour
   hidden  yes
@@ -554,6 +575,7 @@ where above
   means   on the upper side of the bird
 
 where below
+  also    everything below, all below
   heard   be low, bello, billow
   heard-after :colour, :pattern
   hidden  yes
@@ -578,3 +600,33 @@ correction no-wait
   also    sorry, no hang on, no hold on, hang on, wait no, actually no, no actually, no i mean, on second thoughts
   also    no scratch that, let me correct that, i tell a lie, not that
   means   takes back what was said just before
+
+same same-colour
+  hidden  yes
+  also    the same colour, same colour, the same color, same color, the same shade, same shade, a matching colour, the same tone
+  means   the colour that was named last
+
+ditto ditto
+  also    likewise, same again, the same again, similarly, the same there
+  means   what was said last holds here as well
+
+ditto too
+  hidden  yes
+  also    too
+  unless-before :size, :length, :build, :colour, :shape, :pattern, :manner, :tone, :ordinary, :unknown, :behaviour, :det, :degree, :posture
+  means   what was said last holds here as well
+
+person i
+  hidden  yes
+  also    i, we, man, woman, warden, ranger, lady, boy, girl, guide, walker, leader, friend, wife, husband, neighbour, neighbor
+  also    a man, a woman, the warden, the ranger, a boy, a girl, a lady, somebody, someone, birder, photographer
+  means   the observer or other people, of whom colours and clothes may be told
+
+person-det my
+  hidden  yes
+  also    my, our, your, my own
+  means   of the observer
+
+wear wear
+  also    wore, wears, wearing, in, had on, dressed in, with
+  means   how people and their clothes are joined

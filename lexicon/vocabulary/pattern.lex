@@ -7,6 +7,7 @@ mark arrowhead
   means   mark like the head of an arrow
 
 mark band
+  position band
   value   banded
   means   broad bar across
 
@@ -16,6 +17,7 @@ mark banding
   means   bands in general
 
 mark bar
+  position bar
   also    cross bar, transverse bar, horizontal stripe, horizontal bar, crosswise bar
   value   barred
   means   mark running crosswise

@@ -136,8 +136,9 @@ impl Lexicon {
 }
 
 /// Kinds of entries that are not kinds of words; each has its own reader.
-pub const OTHER_ENTRIES: [&str; 14] = [
+pub const OTHER_ENTRIES: [&str; 15] = [
     "kind",
+    "path",
     "rule",
     "phrase",
     "description",

@@ -37,6 +37,8 @@ pub struct Topography {
     areas: Vec<Area>,
     index: FxHashMap<Name, usize>,
     at: FxHashMap<(Name, Name), Name>,
+    /// Areas in the order in which one passes over them.
+    pub paths: Vec<Vec<Name>>,
 }
 
 /// Hidden entries only lend further forms to an area.
@@ -94,14 +96,17 @@ impl Topography {
                 means: entry.get("means").unwrap_or_default().to_owned(),
             });
         }
+        for entry in entries.iter().filter(|e| e.kind == "path") {
+            out.paths.push(entry.items("areas").map(|a| names.intern(a)).collect());
+        }
         out.check(entries, names, wrong);
         out
     }
 
     /// Every area an entry speaks of must be declared, and no area may lie within itself.
     fn check(&self, entries: &[Entry], names: &Names, wrong: &mut Diagnostics) {
-        for entry in entries.iter().filter(|e| is_area(e)) {
-            for key in ["within", "resolves"] {
+        for entry in entries.iter().filter(|e| is_area(e) || e.kind == "path") {
+            for key in ["within", "resolves", "areas"] {
                 for item in entry.items(key) {
                     if !self.index.contains_key(&names.find(item)) {
                         let span = entry.field(key).map_or(entry.span, |f| f.span);
