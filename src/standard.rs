@@ -20,7 +20,7 @@ pub struct Terms {
     absent: Name,
     unseen: Name,
     hedged: Name,
-    colour: Name,
+    shape: Name,
     pattern: Name,
     shown: Name,
     /// Positions that only say which kind of marking it is; they count where a part has an area of
@@ -46,7 +46,7 @@ impl Terms {
         Self {
             pattern,
             markings,
-            colour: find("colour"),
+            shape: find("shape"),
             shown: find("shown"),
             bird: find("bird"),
             size: find("size"),
@@ -94,7 +94,7 @@ pub fn traits_of(
         return;
     };
     // A bar on the wing is a wing bar, so it is there rather than a pattern of the wing.
-    let is_marking = area != written && terms.markings.contains(&record.get(Slot::Position));
+    let is_marking = area != written && optional;
     let aspect = if is_marking && aspect == terms.pattern {
         value = Value::Term(terms.shown);
         if let Some(number) = record.number {
@@ -146,7 +146,7 @@ pub fn traits_of(
 fn placed(lexicon: &Lexicon, terms: &Terms, area: Name, record: &Record) -> (Name, Name) {
     let aspect = record.get(Slot::Aspect);
     let position = record.get(Slot::Position);
-    let surface = [terms.colour, terms.pattern, terms.mark, terms.count].contains(&aspect);
+    let surface = aspect != terms.shape;
     let own = |at: Name| lexicon.topography.at(area, at).filter(|_| surface && at.is_some());
     if let Some(own) = own(position) {
         return (own, Name::NONE);

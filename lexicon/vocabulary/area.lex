@@ -412,7 +412,6 @@ area breast-side
   means   the side of the breast, before the wing
 
 area breast-band
-  at      breast bar
   also    breast belt, chest band, pectoral band, band across the breast, band across the chest, breast line
   also    band on the breast, bar across the breast, stripe across the breast, stripe across the chest, bands across the breast
   at      breast band
@@ -515,6 +514,16 @@ area greater-coverts
   within  wing-coverts
   share   1
   means   the largest coverts, over the secondaries
+
+area lesser-and-median-coverts
+  also    median and lesser coverts, lesser and median wing coverts
+  resolves lesser-coverts, median-coverts
+  means   the smaller coverts together
+
+area median-and-greater-coverts
+  also    greater and median coverts, median and greater wing coverts
+  resolves median-coverts, greater-coverts
+  means   the larger coverts together
 
 area wing-bar
   at      wing bar
@@ -631,6 +640,7 @@ area axillaries
   means   the feathers where the underwing joins the body
 
 area tail
+  at      outer-tail middle
   also    inner and outer rectrices, outer and inner rectrices, inner and outer retrices, inner and outer tail feathers
   heard   tale, tales
   also    tail feather, rectrices, rectrix, tail plumage, tail area, whole tail, entire tail, folded tail, tail section
@@ -659,7 +669,6 @@ area tail-base
   means   the base of the tail
 
 area tail-band
-  at      tail bar
   also    band on the tail, tail bar, band across the tail, terminal band, subterminal band, subterminal tail band, tail stripe
   also    terminal tail band, bar across the tail, bands on the tail, band near the tail tip
   at      tail band
@@ -709,6 +718,7 @@ area bill
   means   the bill
 
 area upper-mandible
+  at      lower-mandible upper
   at      bill upper-half
   also    upper bill, upper beak, maxilla, top of the bill, top of the beak, upper part of the bill, culmen, upper half of the bill
   also    top mandible, top bill, top beak, bill top, top of its bill, top of its beak, upper part of the beak
@@ -719,6 +729,7 @@ area upper-mandible
   means   the upper half of the bill
 
 area lower-mandible
+  at      upper-mandible lower
   at      bill lower-half
   also    underbill
   also    lower bill, lower beak, bottom of the bill, bottom of the beak, lower part of the bill, lower half of the bill
@@ -786,9 +797,6 @@ area pouch
   means   bare stretching skin below the bill
 
 area iris
-  heard   i, is eye
-  heard-after :colour, :tone
-  unless-before :be, :have, saw, see, think, thought, could, was, would, had, noticed, heard, couldn't, can't, didn't, don't, am, guess, believe, suppose, watched, mean, know, did, can, do, only, never, also
   title   eye
   plural  no
   also    eye, irises, eyeball, eye colour, eye color, pupil, irides, eyes color
@@ -855,7 +863,7 @@ area claws
   means   the claws
 
 path top-of-the-bird
-  areas   forehead, crown, nape, hindneck, mantle, back, rump, uppertail-coverts, tail
+  areas   forehead, crown, nape, mantle, back, rump, uppertail-coverts, tail
   means   along the upper side, from the bill to the tail
 
 path underside-of-the-bird

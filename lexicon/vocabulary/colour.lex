@@ -528,6 +528,7 @@ colour greenish-white
 
 # CSS gray
 colour grey
+  also    coal gray, coal grey
   also    gray, grey coloured, grey colored, gray coloured, gray colored
   lab     54 0 0
   means   between black and white, with no hue
@@ -1100,6 +1101,7 @@ colour russet
 
 # from memory
 colour rusty
+  also    rusty brown
   also    rust, rustier, rust coloured, rust colored, rust red, rusty red, rusty coloured, rusty colored
   lab     48 33 42
   means   orange-brown, as old iron

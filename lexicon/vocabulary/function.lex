@@ -128,6 +128,7 @@ det a
   means   articles and the like
 
 from from
+  also    from the, from its
   also    all the way from, the whole way from, right from, all the way down from, all the way up from, starts at, start at
   also    begins at, starts from, begins from, starting in
   also    starting at, starting from, beginning at, running from, extending from
@@ -212,7 +213,7 @@ on on
   also    at, in, upon, across, along, onto, throughout, at the, in the, over, down, through, to, on the, all along
   also    covered the, covered its, covers the, covers its, cover the, cover its, crossing, crossed the, crossed its
   also    all across, near, near the, covering, on top of, running down, running along, running across, running through
-  also    going down, going across, going through, inside, within, up, toward, towards, into, from the, at the bottom of
+  also    going down, going across, going through, inside, within, up, toward, towards, into, at the bottom of
   means   where, before a part
 
 over around

@@ -8,6 +8,7 @@ length long
   pato    PATO:0000573
 
 length medium-length
+  also    med length, med lengthed
   also    medium long, mid length, moderate length, middling length, average length, normal length
   also    intermediate length, medium in length, of medium length, of average length, of moderate length
   also    average in length, neither long nor short, medium to long, short to medium, medium short

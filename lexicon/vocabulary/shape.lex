@@ -660,6 +660,8 @@ shape teardrop-shaped
   pato    PATO:0002240
 
 shape thick
+  heard   think
+  heard-after :size, :length, :shape
   also    thicker, thickest, thickish, thick looking
   means   large through
   pato    PATO:0000591

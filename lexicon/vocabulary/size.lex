@@ -56,6 +56,7 @@ size immense
   means   large beyond measure
 
 size large
+  also    expansive
   typical 350 6000
   also    large sized, large size, large in size, larger sized, large looking
   means   of more than usual size
@@ -69,7 +70,7 @@ size largish
 
 size little
   value   small
-  also    little sized, little size, little in size, teensy
+  also    a little, little sized, little size, little in size, teensy
   means   of less than usual size
 
 size massive

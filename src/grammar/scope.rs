@@ -29,6 +29,7 @@ pub struct Forces {
     closes: KindSet,
     links: KindSet,
     comma: KindSet,
+    colon: KindSet,
 }
 
 impl Forces {
@@ -42,7 +43,8 @@ impl Forces {
             scope: of(Force::Scope),
             closes: of(Force::Closes),
             links: of(Force::Links),
-            comma: lexicon.kinds.find("comma").map_or(0, |k| k.bit()),
+            comma: lexicon.kind_set("comma"),
+            colon: lexicon.kind_set("colon"),
         }
     }
 }
@@ -82,6 +84,10 @@ pub fn apply(
         };
         let says = Said::at(lexicon.vocabulary.record(sense), token.span);
         let reach = lexicon.vocabulary.terms[sense.term as usize].reach;
+        if tokens.get(at + 1).is_some_and(|t| t.kinds & forces.colon != 0) {
+            give_list(forces, tokens, matches, at + 1, &says);
+            continue;
+        }
         let ahead = || next_match(forces, tokens, matches, at + 1);
         let behind = || previous_match(forces, tokens, matches, at);
         match reach {
@@ -139,6 +145,15 @@ fn give_on(forces: &Forces, tokens: &[Token], matches: &mut [Match], first: usiz
             break;
         }
         give(forces, &mut matches[next], says);
+    }
+}
+
+/// Gives `says` to all that is listed behind a colon: "absent: crest, wing bars".
+fn give_list(forces: &Forces, tokens: &[Token], matches: &mut [Match], colon: usize, says: &Said) {
+    let ends = |t: &Token| t.kinds & (forces.closes | forces.scope) != 0;
+    let end = tokens[colon + 1..].iter().position(ends).map_or(tokens.len(), |n| colon + 1 + n);
+    for found in matches.iter_mut().filter(|m| m.start > colon && m.end <= end) {
+        give(forces, found, says);
     }
 }
 

@@ -43,6 +43,8 @@ pub struct Lexicon {
     pub colours: Colours,
     /// Sizes.
     pub scale: Scale,
+    /// Kinds of words that show that a bird is spoken of.
+    pub of_birds: KindSet,
     /// Kinds of names of birds.
     pub named: KindSet,
     /// Kinds an unknown word may be mended into.
@@ -89,6 +91,10 @@ impl Lexicon {
         vocabulary.add_entries(&species, &kinds, &mut names, &mut wrong);
         check_kinds(&all_entries, &kinds, &mut wrong);
         let named = kinds.set_where(|k| k.slot == Some(record::Slot::Against));
+        let of_birds = ["bird-word", "topic", "area-ed"]
+            .iter()
+            .filter_map(|name| kinds.find(name))
+            .fold(0, |set, id| set | id.bit());
         let mendable = kinds.set_where(|k| k.mend);
         let ordinary = kinds.set_where(|k| k.ordinary);
         let sentence_ends = ["stop", "newline", "semicolon", "exclamation"]
@@ -103,6 +109,7 @@ impl Lexicon {
             topography,
             colours,
             scale,
+            of_birds,
             named,
             mendable,
             ordinary,
