@@ -643,6 +643,7 @@ area tail
   at      outer-tail middle
   also    inner and outer rectrices, outer and inner rectrices, inner and outer retrices, inner and outer tail feathers
   heard   tale, tales
+  heard-after :colour, :tone, :pattern, :length, :shape, its
   also    tail feather, rectrices, rectrix, tail plumage, tail area, whole tail, entire tail, folded tail, tail section
   also    tailfeather, rectrice, retrices, uppertail surface, inner rectrices, inner tail feather, central tail feather
   also    inner retrices, middle tail feather

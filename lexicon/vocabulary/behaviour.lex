@@ -550,6 +550,7 @@ behaviour fly
   means   moves through the air
 
 behaviour fly-away
+  also    as it flew off, as it flew away, as it went off, as it left
   also    fly off, take off, fly away quickly, depart, fly off quickly, fly off into the trees, make off
   also    flew off, took off, flew away quickly, flew off quickly, flew off into the trees, made off
   also    flew away
@@ -908,6 +909,7 @@ behaviour open-shellfish
   means   breaks or prises open hard shells with the bill
 
 behaviour pass-overhead
+  also    as it flew over, as it went over, as it passed over
   also    flew over, flies over, flying over, flew past, flies past, flying past, flew by, flies by
   also    flying by, fly overhead, fly over calling, fly across, move overhead, cross overhead
   also    flew overhead, flew over calling, flew across
@@ -1509,6 +1511,7 @@ behaviour wade
   means   walks in water
 
 behaviour walk
+  unless-after the, our, my, this, a, long, short, morning, evening, daily, of
   also    walk about, walk around, walk along, walk on the ground, walk along the ground
   also    walk across the lawn, walk slowly, walk in the grass, step along, walk rather than hop
   also    walk on mud, stroll, stroll about, pace about, amble, plod

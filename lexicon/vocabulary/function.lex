@@ -33,8 +33,13 @@ be seems
 
 bird-word it
   also    he, she, they, this, this one, that one, him, them, this bird, the bird, that bird
-  also    everything, gird, bind, these, bid, brid, bord, this particular bird, bird's, birdie, bird
+  also    everything, these, this particular bird, bird's, bird
   means   the bird spoken of
+
+bird-word fellow
+  also    gird, bind, bid, brid, bord, job, jobbie, fella, chap, critter, creature, guy, beauty, specimen, little fellow, little guy
+  also    birdie
+  means   the bird, fondly or misspelt
 
 bird-word one-of-them
   hidden  yes
@@ -175,6 +180,7 @@ like like
   means   comparison by likeness
 
 negator no
+  also    anything but
   also    not a single, not one, not, without, lacked, lacks, lacking, lack of, minus, w/ o, devoid of, free of, without any, no sign of, no trace of
   also    no hint of, no obvious, nor any, never, isn't, aren't, wasn't, weren't, hasn't, haven't, hadn't, doesn't have
   also    did not have, didn't have, does not have, do not have, don't have, no visible, no real, no evidence of, absence of
@@ -261,10 +267,14 @@ hue coloured
   also    shaded, in coloring overall, color scheme, colour scheme
   means   words that add nothing to the colour before them
 
+suffix all-over
+  also    overall, all round, throughout
+  means   words that say that the whole is meant
+
 suffix feathers
-  also    feather, feathered, feathering, area, areas, region, part, plumage, section, all over, overall, in appearance
+  also    feather, feathered, feathering, area, areas, region, part, plumage, section, in appearance
   also    in shape, shaped, look, appearance, design, covering, portion, type, surface, itself, as well, in general
-  also    hair, hairs, fur, background, backdrop, all round, throughout, effect, finish, in pattern, plumage overall, variations, coloring, colouring, coloration
+  also    hair, hairs, fur, background, backdrop, effect, finish, in pattern, plumage overall, variations, coloring, colouring, coloration
   means   words that add nothing to the part before them
 
 than than
@@ -591,9 +601,14 @@ runs runs
 
 rel-be that-is
   hidden  yes
-  also    that is, which is, that are, which are, that was, which was, that were, which were, who is, thats, that's
-  also    that looks, which looks, that appears, which appears, that look, that looked, which looked, which look
-  means   that, which, with a form of "be"
+  also    that is, that are, that was, that were, who is, thats, that's, that looks, that appears, that look, that looked
+  also    who are, who was
+  means   that, with a form of "be"
+
+rel-be which-is
+  hidden  yes
+  also    which is, which are, which was, which were, which looks, which appears, which looked, which look, which has been
+  means   which, with a form of "be"
 
 correction no-wait
   hidden  yes

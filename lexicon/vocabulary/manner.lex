@@ -80,7 +80,7 @@ manner hollow
   means   as from an empty vessel
 
 manner jerky
-  also    jerkily, jerks, jerking
+  also    jerkily
   means   in jerks
 
 manner level

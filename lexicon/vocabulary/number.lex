@@ -55,7 +55,7 @@ number forty
   means   the number 40
 
 number four
-  heard   for, fore
+  heard   fore
   value   4
   means   the number 4
 

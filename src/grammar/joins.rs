@@ -86,10 +86,9 @@ fn joined(
             || lexicon.vocabulary.kinds(lexicon.vocabulary.step(0, ids[at])) & !lexicon.ordinary
                 == 0
     };
-    let unknown = !is_known(lexicon, ids[i]) || !is_known(lexicon, ids[i + 1]);
     let vocabulary = &lexicon.vocabulary;
     let goes_on = vocabulary.step(vocabulary.step(0, ids[i]), ids[i + 1]) != 0;
-    if goes_on || !unknown || !adds_nothing(i) && !adds_nothing(i + 1) {
+    if goes_on || !adds_nothing(i) && !adds_nothing(i + 1) {
         return None;
     }
     if b.start != a.end + 1 || whole_len(a, b) < LEAST_LETTERS {
@@ -112,6 +111,7 @@ fn parted(
         return None;
     }
     let vocabulary = &lexicon.vocabulary;
+    let worth = lexicon.mendable | lexicon.kind_set("number");
     let mut kinds_of = |part: &str| {
         normalise_into(part, scratch);
         let id = vocabulary.word(scratch)?;
@@ -122,7 +122,7 @@ fn parted(
     for at in LEAST_HALF..=word.len() - LEAST_HALF {
         let Some((first, a)) = kinds_of(&word[..at]) else { continue };
         let Some((second, b)) = kinds_of(&word[at..]) else { continue };
-        let marks = [a, b].iter().filter(|k| **k & lexicon.mendable != 0).count();
+        let marks = [a, b].iter().filter(|k| **k & worth != 0).count();
         // Of two short words at least one must be long enough not to be there by chance.
         let long = at.max(word.len() - at) >= 4;
         let short_mark = (at < 3 && a & lexicon.mendable != 0)

@@ -183,10 +183,11 @@ fn put_right(speech: &Speech, tokens: &[Token], at: usize, over_comma: bool) -> 
         from += 1;
     }
     let alike = |a: &Token, b: &Token| {
-        a.why.is_none_or(|w| !w.leaves_out()) && a.kinds & b.kinds & speech.content != 0
+        // "one" is a number as well as a bird.
+        let number = (a.kinds & speech.number != 0) == (b.kinds & speech.number != 0);
+        a.why.is_none_or(|w| !w.leaves_out()) && number && a.kinds & b.kinds & speech.content != 0
     };
     (1..=MOST_WORDS)
-        .rev()
         .filter(|&n| n <= upto && from + n <= tokens.len())
         .find(|&n| (0..n).all(|k| alike(&tokens[upto - n + k], &tokens[from + k])))
         .filter(|&n| {
