@@ -372,3 +372,11 @@ kind person-det
 kind wear
   aside   joining word
   means   wears: joins people and clothes
+
+kind set
+  aside   joining word
+  means   a number of like parts: set of, pair of
+
+kind including
+  aside   joining word
+  means   names parts of which the same holds

@@ -18,6 +18,7 @@ area head
   means   the head
 
 area forehead
+  also    between its eyes, between his eyes, between the eyes
   also    frontal area, forecrown, front of the crown, forehead area, brow area, front of crown
   at      head front
   at      crown front
@@ -78,7 +79,7 @@ area ear-tuft
   means   a tuft at each side of the crown, as in some owls
 
 area nape
-  heard   nap, knave
+  heard   knave
   also    back of the head, back of head, back of its head, back of his head, rear of the head, hind crown, hindcrown
   also    occiput, nap area, nape area, nape of the neck, nape of its neck, rear crown, back of the crown, nape patch
   at      head back
@@ -428,7 +429,7 @@ area breast-spot
   means   a single spot in the middle of the breast
 
 area belly
-  heard   bully
+  heard   bully, bellow
   also    abdomen, stomach, tummy, underbelly, under belly, belly area, midsection, bellies, abdominal area, lower belly
   also    gut, belly feather, abdominal region, lower underparts, mid belly, belly patch, abdomens
   also    lower abdomen, lower stomach
@@ -878,3 +879,10 @@ path side-of-the-head
 path side-of-the-body
   areas   breast-side, flanks, vent
   means   along the side of the body
+
+area nap-for-nape
+  hidden  yes
+  area    nape
+  also    nap
+  unless-after a, the, short, quick, little, afternoon
+  means   nape, misspelt

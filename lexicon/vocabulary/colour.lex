@@ -1019,6 +1019,8 @@ colour purplish-red
 # CSS red
 colour red
   heard   read
+  heard-before :area, :mark, :suffix, :colour
+  heard-after is, are, it's, :colour, :tone
   also    reddy, red coloured, red colored
   lab     53 80 67
   means   as fresh blood or a ripe berry

@@ -18,7 +18,7 @@ be appears-to-be
 
 be is
   also    are, was, were, be, being, been, it's, its, they're, he's, she's, they are, has been, had been, would be
-  also    is also, are also, is mostly a, remains, turns, shading, fades to, fade to, fading to, 're, 's, colored in
+  also    is also, are also, is mostly a, remains, turns, shading, fades to, fade to, fading to, fades into, fade into, fading into, ranges from, range from, ranging from, varies from, vary from, varying from, transitions to, 're, 's, colored in
   also    i's, iss
   means   forms of "be"
 
@@ -37,7 +37,7 @@ bird-word it
   means   the bird spoken of
 
 bird-word fellow
-  also    gird, bind, bid, brid, bord, job, jobbie, fella, chap, critter, creature, guy, beauty, specimen, little fellow, little guy
+  also    gird, bind, bid, brid, bord, job, jobbie, fella, chap, critter, creature, guy, beauty, specimen
   also    birdie
   means   the bird, fondly or misspelt
 
@@ -129,11 +129,11 @@ between between
 det a
   also    some of the, some of its, many of the, many of its, all of the, all of its, a row of, rows of, row of, an, the, its, his, her, their, it's, some, these, those, our, another, what looks like a, each, every, any
   also    both its, all its, such a, several, many, few, a few, multiple, various, other, own, one of its, hte, numerous
-  also    alternating, a set of, a pair of, pair of, set of, a number of, both the
+  also    alternating, a set of, a pair of, a number of, both the
   means   articles and the like
 
 from from
-  also    from the, from its
+  also    from the, from its, from it's, from his, from her
   also    all the way from, the whole way from, right from, all the way down from, all the way up from, starts at, start at
   also    begins at, starts from, begins from, starting in
   also    starting at, starting from, beginning at, running from, extending from
@@ -218,7 +218,7 @@ of of
 on on
   also    at, in, upon, across, along, onto, throughout, at the, in the, over, down, through, to, on the, all along
   also    covered the, covered its, covers the, covers its, cover the, cover its, crossing, crossed the, crossed its
-  also    all across, near, near the, covering, on top of, running down, running along, running across, running through
+  also    all across, near, near the, accenting, adorning, decorating, gracing, highlighting, dotting, covering, on top of, running down, running along, running across, running through
   also    going down, going across, going through, inside, within, up, toward, towards, into, at the bottom of
   means   where, before a part
 
@@ -646,3 +646,11 @@ person-det my
 wear wear
   also    wore, wears, wearing, in, had on, dressed in, with
   means   how people and their clothes are joined
+
+set set-of
+  hidden  yes
+  also    set of, pair of, sets of, pairs of
+  means   a number of like parts
+
+including including
+  means   names parts of which the same holds

@@ -131,7 +131,7 @@ mark mark
   means   any mark
 
 mark marking
-  also    patterning
+  also    patterning, accent, highlight, detailing
   value   marked
   means   marks in general
 
@@ -585,3 +585,7 @@ pattern zebra-striped
 pattern zigzag
   also    zig zag, zigzagged, zigzag patterned
   means   with lines that turn sharply to and fro
+
+mark pattern
+  value   patterned
+  means   a pattern of some kind

@@ -169,6 +169,8 @@ shape dagger-like
   means   long, straight, strong and sharp
 
 shape decurved
+  also    downward curve, curve downward, curve downwards, downward curved, downward pointing, pointing downward, pointed downward
+  also    pointing downwards, downward facing, facing downward, downward slanting, downward sloping, downturn, slight downward curve
   also    down curved, curved down, curved downward, curved downwards, downward curved, downwards curved
   also    down curving, curves down, curves downward, curves downwards, curving down, curving downward
   also    curving downwards, down turned, bent downward, downward curving, turned down at the tip

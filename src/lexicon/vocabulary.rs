@@ -546,6 +546,7 @@ fn derive(
             }
             if !form.contains([' ', '-']) {
                 out.push((with_er(form), sense));
+                out.push((with_s(form), sense));
             }
         }
     }
