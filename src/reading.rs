@@ -15,7 +15,7 @@ use crate::lexicon::names::Name;
 use crate::lexicon::record::{Parts, Slot};
 use crate::rules::Rules;
 use crate::span::Span;
-use crate::standard::{From, Terms, drop_bare_marks, traits_of};
+use crate::standard::{From, Terms, drop_bare_marks, drop_counts_of_birds, traits_of};
 use crate::traits::Trait;
 use crate::words::words;
 
@@ -142,6 +142,9 @@ impl<'a> Reader<'a> {
         }
         let named = self.named(&found);
         drop_bare_marks(&self.terms, &mut traits);
+        if birds > 1 {
+            drop_counts_of_birds(&self.terms, &mut traits);
+        }
         let segments = self.segments(note, &tokens, &found, &traits, &named);
         Reading { tokens, matches: found, traits, segments, repairs, named, birds }
     }

@@ -247,3 +247,8 @@ pub fn drop_bare_marks(terms: &Terms, traits: &mut Vec<Trait>) {
         .collect();
     traits.retain(|t| !bare(t) || !described.contains(&(t.bird, t.area)));
 }
+
+/// Drops "two birds" where the note tells them apart: each of them is one.
+pub fn drop_counts_of_birds(terms: &Terms, traits: &mut Vec<Trait>) {
+    traits.retain(|t| t.aspect != terms.count || t.area != terms.bird);
+}

@@ -135,6 +135,9 @@ area supercilium
   means   the stripe above the eye
 
 area eyestripe
+  at      iris through
+  at      supercilium through
+  at      eye-ring through
   heard   i stripe, i line
   also    eye stripe, eye line, eyeline, stripe through the eye, line through the eye, stripe through its eye
   also    line through its eye, transocular stripe, eye streak, band through the eye, stripe across the eye, eye band
@@ -710,7 +713,7 @@ area plume
   means   long loose feathers grown for display
 
 area bill
-  heard   build, peak, peaks
+  heard   build, peak, peaks, bull, break, pill, beat
   heard-after :colour, :length, :shape, :tone, thick, thin, huge, hooked, slender, stout
   also    beak, mandible, bil, mouth, nib, snout, nose, beck, bill and gape, whole bill, entire bill, billed beak, mandibles
   within  bird
@@ -841,7 +844,7 @@ area legs
 
 area feet
   heard   feat, feats
-  heard-after :colour, :tone, :unseen, :det, :size
+  heard-after :colour, :tone, :unseen, :det, :size, :shape, :pattern, :length
   also    foot, webbed foot, feet colour, feet color, foot colour, paddle
   unless-after :number, few, several, about
   unless-before away, off, up, tall, high, above, from, long, below, of

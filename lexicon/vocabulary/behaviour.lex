@@ -673,6 +673,7 @@ behaviour hang-upside-down
   means   feeds or clings with the back downwards
 
 behaviour hawk-insects
+  also    hawking, hawk them
   also    hawk for insects, hawk flies, hawk for flies, catch insects in flight
   also    catch insects in the air, catch insects on the wing, catch bugs in midair
   also    catch bugs in the air, feed on the wing, feed in flight, feed in the air, feed over the water

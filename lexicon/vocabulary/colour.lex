@@ -1359,6 +1359,7 @@ colour wheaten
 
 # CSS white
 colour white
+  also    whit
   heard   wight
   heard-before :area, :mark, :suffix
   also    wht, white coloured, white colored

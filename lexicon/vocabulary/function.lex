@@ -33,7 +33,7 @@ be seems
 
 bird-word it
   also    he, she, they, this, this one, that one, him, them, this bird, the bird, that bird
-  also    everything, these, this particular bird, bird's, bird
+  also    avian, everything, these, this particular bird, bird's, bird
   means   the bird spoken of
 
 bird-word fellow
@@ -218,7 +218,7 @@ of of
 on on
   also    at, in, upon, across, along, onto, throughout, at the, in the, over, down, through, to, on the, all along
   also    covered the, covered its, covers the, covers its, cover the, cover its, crossing, crossed the, crossed its
-  also    all across, near, near the, accenting, adorning, decorating, gracing, highlighting, dotting, covering, on top of, running down, running along, running across, running through
+  also    all across, near, near the, all over the, all over its, all over his, all over it's, all across its, throughout its, throughout the, accentuating, accenting, adorning, decorating, gracing, highlighting, dotting, covering, on top of, running down, running along, running across, running through
   also    going down, going across, going through, inside, within, up, toward, towards, into, at the bottom of
   means   where, before a part
 
@@ -263,12 +263,12 @@ hue coloured
   also    in color, in colour, colored, color, colour, colors, colours, tone, tones, toned, hue, hues, hued, shade, shades
   also    in shade, tint, tints, tinted, in tone, undertone, undertones, in hue, of color, of colour, shades of color, hues of, shades of, tones of, shade of, hue of, tone of, mix of, mixture of, a mix of, a mixture of
   also    combination of, blend of, assortment of, varying shades of, different shades of, multiple shades of, many shades of
-  also    in coloring, in coloration, coloured body, mixture, mix, blend, combination, combo, in complexion, shading, in colouring, in colors, in colours
+  also    in coloring, in coloration, coloured body, mixture, mixed, mix, blend, combination, combo, in complexion, shading, in colouring, in colors, in colours
   also    shaded, in coloring overall, color scheme, colour scheme
   means   words that add nothing to the colour before them
 
 suffix all-over
-  also    overall, all round, throughout
+  also    everywhere, overall, all round, throughout
   means   words that say that the whole is meant
 
 suffix feathers

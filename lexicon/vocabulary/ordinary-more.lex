@@ -10,7 +10,7 @@ ordinary doing-words
 
 ordinary amounts
   also    all, twice, once, second, third, lot, lots, enough, other, others, same, different, way, out, point, points
-  also    open, surroundings, stands, stand, ones, none, present, apparent, combine, combines, through, half, part, parts, thing, things, place, set, mix, kinds, sorts, way, ways, combination, mixture, variety
+  also    plain to see, in plain view, in plain sight, neck of the woods, when folded, open, surroundings, stands, stand, ones, none, present, apparent, combine, combines, through, half, part, parts, thing, things, place, set, mix, kinds, sorts, way, ways, combination, mixture, variety
   also    proportion, size, shape, pattern, details, detail, area, design, designs, features, feature, mostly, again
   means   words of amount and order
 

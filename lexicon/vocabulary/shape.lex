@@ -169,6 +169,8 @@ shape dagger-like
   means   long, straight, strong and sharp
 
 shape decurved
+  also    curves slightly downward, curves slightly downwards, curves gently downward, points downward, points down, pointing down
+  also    downward shaped, downward angled, curves slightly down, slightly curves downward, curve slightly downward
   also    downward curve, curve downward, curve downwards, downward curved, downward pointing, pointing downward, pointed downward
   also    pointing downwards, downward facing, facing downward, downward slanting, downward sloping, downturn, slight downward curve
   also    down curved, curved down, curved downward, curved downwards, downward curved, downwards curved
