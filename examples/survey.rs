@@ -84,8 +84,12 @@ fn print(knowledge: &Knowledge, note: &str, reading: &Reading) {
 fn line(knowledge: &Knowledge, one: &Trait) -> String {
     let name = |n| knowledge.lexicon.names.text(n);
     let bird = if one.bird == 1 { String::new() } else { format!("{}: ", one.bird) };
-    let mut out =
-        format!("{bird}{} {} {}", name(one.area), name(one.aspect), one.value.text(&knowledge.lexicon));
+    let mut out = format!(
+        "{bird}{} {} {}",
+        name(one.area),
+        name(one.aspect),
+        one.value.text(&knowledge.lexicon)
+    );
     for (key, value) in [("tone", one.tone), ("extent", one.extent), ("position", one.position)] {
         if value.is_some() {
             out.push_str(&format!(" {key}={}", name(value)));

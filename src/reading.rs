@@ -3,11 +3,11 @@
 //! [`Reader::read`] never fails. Every byte of the note lies in exactly one [`Segment`]: evidence of a
 //! trait, set aside on purpose, or unplaced. The segments in order are the note.
 
-use crate::grammar::scope::Forces;
-use crate::grammar::tokens::tokens_into;
 use crate::grammar::birds::{ALL, Turns, number};
 use crate::grammar::paths::fill;
 use crate::grammar::refer::{Referring, resolve};
+use crate::grammar::scope::Forces;
+use crate::grammar::tokens::tokens_into;
 use crate::grammar::{Basics, Match, Repair, Token, Why, matches};
 use crate::lexicon::Lexicon;
 use crate::lexicon::kinds::Rest;
@@ -152,7 +152,8 @@ impl<'a> Reader<'a> {
     /// Records that name a bird and say nothing of its marks.
     fn named(&self, found: &[Match]) -> Vec<Named> {
         let mut out: Vec<Named> = Vec::new();
-        for (of, record) in found.iter().flat_map(|m| m.records.iter().map(|r| (m.bird.max(1), r))) {
+        for (of, record) in found.iter().flat_map(|m| m.records.iter().map(|r| (m.bird.max(1), r)))
+        {
             let bird = record.get(Slot::Against);
             if bird.is_some()
                 && !record.get(Slot::Aspect).is_some()

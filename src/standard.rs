@@ -70,13 +70,7 @@ pub struct From {
 
 /// Adds the traits that one record of a match stands for; none, where it only names a part that
 /// every bird has.
-pub fn traits_of(
-    lexicon: &Lexicon,
-    terms: &Terms,
-    said: &Said,
-    from: From,
-    out: &mut Vec<Trait>,
-) {
+pub fn traits_of(lexicon: &Lexicon, terms: &Terms, said: &Said, from: From, out: &mut Vec<Trait>) {
     let record = &said.record;
     let aspect = record.get(Slot::Aspect);
     if !aspect.is_some() {

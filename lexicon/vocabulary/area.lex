@@ -845,9 +845,9 @@ area legs
 area feet
   heard   feat, feats
   heard-after :colour, :tone, :unseen, :det, :size, :shape, :pattern, :length
-  also    foot, webbed foot, feet colour, feet color, foot colour, paddle
+  also    both feet, foot, webbed foot, feet colour, feet color, foot colour, paddle
   unless-after :number, few, several, about
-  unless-before away, off, up, tall, high, above, from, long, below, of
+  unless-before away, off, up, tall, high, above, from, long, below
   within  bird
   share   0.2
   means   the feet

@@ -38,8 +38,19 @@ impl Turns {
             labels: kinds(&["sexage"]),
             small: kinds(&["det", "sexage", "with"]) | lexicon.kinds.skipped,
             bounds: kinds(&[
-                "comma", "stop", "semicolon", "dash", "newline", "exclamation", "question", "colon",
-                "open", "close", "and", "but", "bird-word",
+                "comma",
+                "stop",
+                "semicolon",
+                "dash",
+                "newline",
+                "exclamation",
+                "question",
+                "colon",
+                "open",
+                "close",
+                "and",
+                "but",
+                "bird-word",
             ]),
             compared: kinds(&["or", "like", "than", "as", "slash", "negator", "compared"]),
         }
@@ -71,14 +82,15 @@ pub fn number(lexicon: &Lexicon, turns: &Turns, tokens: &[Token], matches: &mut 
     let mut talk = Talk { current: 1, birds: vec![Labels::new()], started: false, ones: 0 };
     // What is said before "one … the other …" is said of both.
     if matches!(found[0].to, To::Pointed(Points::One | Points::First))
-        && found.iter().any(|t| matches!(t.to, To::Pointed(Points::Second | Points::Other)) )
+        && found.iter().any(|t| matches!(t.to, To::Pointed(Points::Second | Points::Other)))
         || found.iter().filter(|t| matches!(t.to, To::Pointed(Points::One))).count() > 1
     {
         talk.current = ALL;
     }
     let mut next = found.into_iter().peekable();
     for one in matches.iter_mut() {
-        let said = |m: &Match| m.records.iter().filter_map(|r| r.parts.hull()).map(|h| h.start).min();
+        let said =
+            |m: &Match| m.records.iter().filter_map(|r| r.parts.hull()).map(|h| h.start).min();
         let at = said(one).unwrap_or_else(|| tokens[one.start].span.start);
         while let Some(turn) = next.next_if(|t| t.span.start <= at) {
             talk.turn(&turn.to);
@@ -136,16 +148,17 @@ impl Talk {
         if said.is_empty() {
             return;
         }
-        let apart = |known: &Labels| {
-            known.iter().any(|k| said.iter().any(|s| s.0 == k.0 && s.1 != k.1))
-        };
+        let apart =
+            |known: &Labels| known.iter().any(|k| said.iter().any(|s| s.0 == k.0 && s.1 != k.1));
         let shares = |known: &Labels| known.iter().any(|k| said.contains(k));
         let current = self.current.max(1) as usize - 1;
         let at = if self.current != ALL && !apart(&self.birds[current]) {
             current
         } else if let Some(known) = self.birds.iter().position(|b| !apart(b) && shares(b)) {
             known
-        } else if let Some(blank) = self.birds.iter().position(|b| b.is_empty() && self.current == ALL) {
+        } else if let Some(blank) =
+            self.birds.iter().position(|b| b.is_empty() && self.current == ALL)
+        {
             blank
         } else {
             self.birds.push(Labels::new());
@@ -219,11 +232,12 @@ fn begins_clause(turns: &Turns, tokens: &[Token], at: usize) -> bool {
 
 /// A lone "one" is the bird itself; only with "the other" or a second "one" does it tell birds apart.
 fn drop_lone_ones(turns: &mut Vec<Turn<'_>>) {
-    let is = |t: &Turn<'_>, wanted: &[Points]| matches!(t.to, To::Pointed(p) if wanted.contains(&p));
+    let is =
+        |t: &Turn<'_>, wanted: &[Points]| matches!(t.to, To::Pointed(p) if wanted.contains(&p));
     let ones = turns.iter().filter(|t| is(t, &[Points::One])).count();
-    let others = turns.iter().any(|t| {
-        is(t, &[Points::Other, Points::Second, Points::Another, Points::Third])
-    });
+    let others = turns
+        .iter()
+        .any(|t| is(t, &[Points::Other, Points::Second, Points::Another, Points::Third]));
     if ones < 2 && !others {
         turns.retain(|t| !is(t, &[Points::One]));
     }

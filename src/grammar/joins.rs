@@ -7,6 +7,7 @@
 use super::repair::{Repair, Why};
 use super::tokens::NO_WORD;
 use crate::lexicon::Lexicon;
+use crate::lexicon::kinds::KindSet;
 use crate::lexicon::vocabulary::{WordId, normalise_into};
 use crate::span::Span;
 use crate::words::{Class, Word};
@@ -24,7 +25,9 @@ pub fn mend_joins(
     lexicon: &Lexicon,
     repairs: &mut Vec<Repair>,
 ) {
-    if !ids.iter().zip(words.iter()).any(|(&id, w)| !is_known(lexicon, id) && is_letters(w)) {
+    // A word that is none by itself is unknown, or half of something: "nut".
+    let odd = |id: WordId| id == NO_WORD || alone(lexicon, id) == 0;
+    if !ids.iter().zip(words.iter()).any(|(&id, w)| is_letters(w) && odd(id)) {
         return;
     }
     let mut scratch = String::new();
@@ -70,6 +73,13 @@ fn is_known(lexicon: &Lexicon, id: WordId) -> bool {
             || lexicon.vocabulary.starts_form(lexicon.vocabulary.base(id)))
 }
 
+/// The kinds a word has by itself.
+fn alone(lexicon: &Lexicon, id: WordId) -> KindSet {
+    let vocabulary = &lexicon.vocabulary;
+    vocabulary.kinds(vocabulary.step(0, id))
+        | vocabulary.kinds(vocabulary.step(0, vocabulary.base(id)))
+}
+
 /// The whole of the word at `i` and the next, if they should be one.
 fn joined(
     text: &str,
@@ -81,11 +91,8 @@ fn joined(
 ) -> Option<(Span, WordId)> {
     let next = words.get(i + 1).filter(|w| is_letters(w))?;
     let (a, b) = (words[i].span, next.span);
-    let adds_nothing = |at: usize| {
-        !is_known(lexicon, ids[at])
-            || lexicon.vocabulary.kinds(lexicon.vocabulary.step(0, ids[at])) & !lexicon.ordinary
-                == 0
-    };
+    let adds_nothing =
+        |at: usize| !is_known(lexicon, ids[at]) || alone(lexicon, ids[at]) & !lexicon.ordinary == 0;
     let vocabulary = &lexicon.vocabulary;
     let goes_on = vocabulary.step(vocabulary.step(0, ids[i]), ids[i + 1]) != 0;
     if goes_on || !adds_nothing(i) && !adds_nothing(i + 1) {
@@ -94,7 +101,7 @@ fn joined(
     if b.start != a.end + 1 || whole_len(a, b) < LEAST_LETTERS {
         return None;
     }
-    let whole = format!("{}{}", a.of(text), b.of(text));
+    let whole = [a.of(text), b.of(text)].concat();
     normalise_into(&whole, scratch);
     let id = lexicon.vocabulary.word(scratch)?;
     let kinds = lexicon.vocabulary.kinds(lexicon.vocabulary.step(0, id));
@@ -102,11 +109,7 @@ fn joined(
 }
 
 /// Where a word nobody knows falls into two known ones.
-fn parted(
-    word: &str,
-    lexicon: &Lexicon,
-    scratch: &mut String,
-) -> Option<(usize, WordId, WordId)> {
+fn parted(word: &str, lexicon: &Lexicon, scratch: &mut String) -> Option<(usize, WordId, WordId)> {
     if !word.is_ascii() || word.len() < LEAST_LETTERS {
         return None;
     }

@@ -29,7 +29,10 @@ pub fn mend(
     for (i, token) in tokens.iter().enumerate() {
         // A word that starts some longer form is no misspelling.
         let known = token.first != NO_WORD && lexicon.vocabulary.starts_form(token.first);
-        if token.kinds != basics.unknown() || known || !supported(tokens, i, able | lexicon.of_birds) {
+        if token.kinds != basics.unknown()
+            || known
+            || !supported(tokens, i, able | lexicon.of_birds)
+        {
             continue;
         }
         normalise_into(token.span.of(text), &mut scratch);

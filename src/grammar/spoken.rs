@@ -60,12 +60,15 @@ impl Speech {
 pub fn numbers(lexicon: &Lexicon, speech: &Speech, tokens: &mut Vec<Token>) {
     let is_number = |t: &Token| t.kinds & speech.number != 0 && t.is_word;
     let spoken = |t: &Token| is_number(t) && t.node != 0;
-    if tokens.windows(2).all(|w| !spoken(&w[0]) || !(is_number(&w[1]) || w[1].first == speech.point))
+    if tokens
+        .windows(2)
+        .all(|w| !spoken(&w[0]) || !(is_number(&w[1]) || w[1].first == speech.point))
     {
         return;
     }
     let value = |t: &Token| {
-        let sense = lexicon.vocabulary.senses(t.node).iter().find(|s| s.kind.bit() == speech.number);
+        let sense =
+            lexicon.vocabulary.senses(t.node).iter().find(|s| s.kind.bit() == speech.number);
         t.number.or_else(|| lexicon.vocabulary.record(sense?).number)
     };
     let mut i = 0;
@@ -146,9 +149,8 @@ pub fn said_twice(speech: &Speech, tokens: &mut [Token]) {
 
 /// Leaves out what is put right by the words behind it: "yellow, no wait, orange".
 pub fn taken_back(speech: &Speech, tokens: &mut [Token]) {
-    let unpunctuated = |tokens: &[Token]| {
-        tokens.iter().all(|t| t.is_word || t.kinds & speech.signs == 0)
-    };
+    let unpunctuated =
+        |tokens: &[Token]| tokens.iter().all(|t| t.is_word || t.kinds & speech.signs == 0);
     for at in 0..tokens.len() {
         if tokens[at].why.is_some() {
             continue;

@@ -9,9 +9,9 @@ use super::repair::{Repair, Why};
 use super::spelling::mend;
 use super::spoken::{Speech, numbers, said_twice, taken_back};
 use crate::lexicon::Lexicon;
+use crate::lexicon::context::Neighbours;
 use crate::lexicon::kinds::{KindId, KindSet};
 use crate::lexicon::names::Name;
-use crate::lexicon::context::Neighbours;
 use crate::lexicon::vocabulary::{Node, Sense, WordId, normalise_into};
 use crate::span::Span;
 use crate::words::{Class, Word};
@@ -170,9 +170,13 @@ fn read_as(lexicon: &Lexicon, basics: &Basics, token: &Token) -> String {
     match why(basics, token) {
         Some(why) if why.leaves_out() => String::new(),
         Some(Why::Number) => token.number.map_or(String::new(), |n| n.to_string()),
-        Some(Why::Sign) => {
-            lexicon.kinds.names_of(token.kinds & basics.all_signs).first().copied().unwrap_or("").to_owned()
-        }
+        Some(Why::Sign) => lexicon
+            .kinds
+            .names_of(token.kinds & basics.all_signs)
+            .first()
+            .copied()
+            .unwrap_or("")
+            .to_owned(),
         Some(Why::Spelling) if token.first == token.last && token.first != NO_WORD => {
             vocabulary.word_text(token.first).to_owned()
         }
@@ -351,7 +355,8 @@ fn apply_contexts(lexicon: &Lexicon, tokens: &mut [Token]) {
                     || context.only_after.as_ref().is_some_and(|list| !near(list, before))
                     || context.only_before.as_ref().is_some_and(|list| !near(list, after)));
             if sense.heard {
-                let asked = near(&context.heard_after, before) || near(&context.heard_before, after);
+                let asked =
+                    near(&context.heard_after, before) || near(&context.heard_before, after);
                 heard |= if asked && !out { sense.kind.bit() } else { 0 };
             } else if !out {
                 kinds |= sense.kind.bit();

@@ -444,9 +444,10 @@ impl Vocabulary {
                 _ => Reach::Forward,
             },
             points: entry.get("points").and_then(Points::find),
-            apart: entry.get("apart").and_then(|text| text.split_once(' ')).map(|(class, value)| {
-                (names.intern(class.trim()), names.intern(value.trim()))
-            }),
+            apart: entry
+                .get("apart")
+                .and_then(|text| text.split_once(' '))
+                .map(|(class, value)| (names.intern(class.trim()), names.intern(value.trim()))),
             source: entry.source.clone(),
             span: entry.span,
         }

@@ -86,8 +86,7 @@ impl<'a> Analyst<'a> {
 
     fn bird(&self, text: &str, reading: &Reading, number: u32) -> Bird {
         let lexicon = &self.knowledge.lexicon;
-        let mut traits: Vec<&Trait> =
-            reading.traits.iter().filter(|t| t.bird == number).collect();
+        let mut traits: Vec<&Trait> = reading.traits.iter().filter(|t| t.bird == number).collect();
         traits.sort_by_key(|t| {
             (lexicon.topography.order(t.area), self.aspect_order(t), t.parts.hull())
         });
