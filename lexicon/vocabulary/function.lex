@@ -218,7 +218,7 @@ of of
 on on
   also    at, in, upon, across, along, onto, throughout, at the, in the, over, down, through, to, on the, all along
   also    covered the, covered its, covers the, covers its, cover the, cover its, crossing, crossed the, crossed its
-  also    all across, near, near the, all over the, all over its, all over his, all over it's, all across its, throughout its, throughout the, accentuating, accenting, adorning, decorating, gracing, highlighting, dotting, covering, on top of, running down, running along, running across, running through
+  also    on top of a, on top of an, all across, near, near the, all over the, all over its, all over his, all over it's, all across its, throughout its, throughout the, accentuating, accenting, adorning, decorating, gracing, highlighting, dotting, covering, running down, running along, running across, running through
   also    going down, going across, going through, inside, within, up, toward, towards, into, at the bottom of
   means   where, before a part
 
@@ -321,7 +321,7 @@ degree very
   also    that's very, surprisingly, noticeably quite, absolutely, perfectly, overly, moderately, decidedly, equally
   also    distinctively, highly, slightly too, then, still, always, often, usually, generally, again, well, too very, enough
   also    almost, nearly, more of a, kind, sort, bit, nice, beautiful, lovely, pretty little, somewhat, truly, purely, looking
-  also    distinctly, simply, visibly, typically, now, there, like a, barely, that, similarly, contrasting, matching
+  also    distinctly, simply, visibly, typically, now, there, barely, that, similarly, contrasting, matching
   means   words of degree that rules look past
 
 relation about
@@ -653,4 +653,5 @@ set set-of
   means   a number of like parts
 
 including including
+  also    especially on, particularly on, especially, particularly, most notably, notably, mainly on, most of all on
   means   names parts of which the same holds

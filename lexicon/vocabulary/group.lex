@@ -451,7 +451,7 @@ group warbler
   means   a small, slim-billed, insect-eating songbird
 
 group waterbird
-  also    aquatic bird, waterfowl bird, water bird
+  also    aquatic bird, waterfowl bird, water bird, shore bird
   means   any bird of lakes, rivers and marsh
 
 group waterfowl

@@ -256,6 +256,7 @@ mark streaking
   means   narrow lengthwise marks in general
 
 mark stripe
+  position bar
   also    strip, vertical stripe, lengthwise stripe
   value   striped
   means   long band of clear edge

@@ -285,6 +285,7 @@ impl<'a> Engine<'a> {
 fn yielded(yields: &Yield, kept: &[Vec<Said>]) -> Vec<Said> {
     match yields {
         Yield::Var(name) => kept[*name].clone(),
+        Yield::Last(name) => kept[*name].last().copied().into_iter().collect(),
         Yield::OrEmpty(name) if kept[*name].is_empty() => vec![Said::default()],
         Yield::OrEmpty(name) => kept[*name].clone(),
         Yield::Folded(name) => {

@@ -54,6 +54,8 @@ pub enum Yield {
     Var(usize),
     /// What was kept, or one empty record.
     OrEmpty(usize),
+    /// The last that was kept.
+    Last(usize),
     /// All merged into one.
     Folded(usize),
     /// A record, with slots taken from what was kept, and the number that ends a range.
@@ -379,6 +381,7 @@ impl Compiler<'_> {
         Ok(match syntax {
             YieldSyntax::Var(name, left) => Yield::Var(find(name, *left)?),
             YieldSyntax::OrEmpty(name, left) => Yield::OrEmpty(find(name, *left)?),
+            YieldSyntax::Last(name, left) => Yield::Last(find(name, *left)?),
             YieldSyntax::Folded(name, left) => Yield::Folded(find(name, *left)?),
             YieldSyntax::Sum(items) => Yield::Sum(
                 items.iter().map(|i| self.yields(i, captures, here)).collect::<Result<_, _>>()?,

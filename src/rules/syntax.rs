@@ -17,6 +17,7 @@
 //! | `$a * $q` | each with each, the left one's slots kept |
 //! | `$a + $q` | both lists |
 //! | `$t?` | the records, or one empty record where there are none |
+//! | `$t!` | the last of the records |
 //! | `[$t]` | all merged into one record, empty where there are none |
 //! | `{aspect=size, extent=$m.value}` | a record with these slots |
 //! | `{upper=$n.number}` | a record that ends a range at the number kept |
@@ -68,6 +69,8 @@ pub enum YieldSyntax {
     Var(String, usize),
     /// The same, or one empty record.
     OrEmpty(String, usize),
+    /// The last record kept.
+    Last(String, usize),
     /// Merged into one record.
     Folded(String, usize),
     /// A record of slots.
@@ -243,7 +246,8 @@ fn atom(input: &str) -> Parsed<'_, YieldSyntax> {
         "`$name`, `[$name]`, `{slot=value}` or `(`",
         alt((
             map(folded, move |n: &str| YieldSyntax::Folded(n.to_owned(), left)),
-            map((name(), opt(char('?'))), move |(n, q)| match q {
+            map((name(), opt(satisfy(|c| c == '?' || c == '!'))), move |(n, q)| match q {
+                Some('!') => YieldSyntax::Last(n.to_owned(), left),
                 Some(_) => YieldSyntax::OrEmpty(n.to_owned(), left),
                 None => YieldSyntax::Var(n.to_owned(), left),
             }),

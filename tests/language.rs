@@ -1,0 +1,241 @@
+//! What notes of every kind must be read as: one table for each thing that language does.
+//!
+//! Each case is a note and all the traits it gives, as rule examples write them; `unplaced:` lists the
+//! words that must be reported, if any.
+
+use rectrix::built_in::knowledge;
+use rectrix::proof::stated_all;
+use rectrix::rules::examples::expected_trait;
+use rstest::rstest;
+
+fn check(region: &str, note: &str, expected: &str) {
+    let knowledge = knowledge();
+    let reader = knowledge.reader(region);
+    let reading = reader.read(note);
+    let (expected, unplaced) = expected.split_once("unplaced:").unwrap_or((expected, ""));
+    let mut wanted: Vec<_> = expected
+        .split(';')
+        .map(str::trim)
+        .filter(|t| !t.is_empty())
+        .map(|t| expected_trait(&t.split_whitespace().collect()).unwrap())
+        .collect();
+    wanted.sort();
+    assert_eq!(stated_all(&reader, &reading), wanted, "{note}");
+    let lost: Vec<&str> = reading.unplaced().map(|span| span.of(note)).collect();
+    let wanted: Vec<&str> = unplaced.split(',').map(str::trim).filter(|w| !w.is_empty()).collect();
+    assert_eq!(lost, wanted, "unplaced in {note}");
+}
+
+#[rstest]
+#[case(
+    "robin-sized, orange below, black hood, bobs tail",
+    "bird size about-american-robin; underparts colour orange; crown colour black; nape colour black; face colour black; throat colour black; tail behaviour bob"
+)]
+#[case(
+    "black head, nape and upper breast",
+    "head colour black; nape colour black; breast colour black"
+)]
+#[case("black and white head", "head colour black; head colour white")]
+#[case("black, nape and crown", "bird colour black")]
+#[case(
+    "brown wings, back and tail with white edges",
+    "wing colour brown; back colour brown; tail colour brown; outer-tail colour white"
+)]
+fn coordination(#[case] note: &str, #[case] expected: &str) {
+    check("north-america", note, expected);
+}
+
+#[rstest]
+#[case(
+    "the wings are brown with two white bars",
+    "wing colour brown; wing-bar colour white; wing-bar count 2"
+)]
+#[case("wings that are brown", "wing colour brown")]
+#[case("tail is long and notched", "tail length long; tail shape notched")]
+#[case("it has a yellow belly", "belly colour yellow")]
+#[case("yellow on the belly", "belly colour yellow")]
+#[case("belly is yellow", "belly colour yellow")]
+#[case("yellow-bellied", "belly colour yellow")]
+#[case("white-tipped tail", "tail-tip colour white")]
+#[case("with a splash of yellow at the bend of the wing", "carpal colour yellow")]
+fn predicates(#[case] note: &str, #[case] expected: &str) {
+    check("north-america", note, expected);
+}
+
+#[rstest]
+#[case(
+    "red from forecrown over the crown to the nape",
+    "forehead colour red; crown colour red; nape colour red"
+)]
+#[case("rusty from the throat down the flanks", "throat colour rusty; flanks colour rusty")]
+#[case("black around the bill and eye", "bill-base colour black; eye-ring colour black")]
+#[case("white between eye and bill", "lores colour white")]
+fn paths_and_limits(#[case] note: &str, #[case] expected: &str) {
+    check("north-america", note, expected);
+}
+
+#[rstest]
+#[case("otherwise brown", "bird colour brown")]
+#[case("rest of head grey", "head colour grey")]
+#[case("all blue above", "upperparts colour blue")]
+#[case("uniformly black", "bird colour black")]
+#[case("mostly white except for black wingtips", "bird colour white; primary-tips colour black")]
+fn rest_and_all(#[case] note: &str, #[case] expected: &str) {
+    check("north-america", note, expected);
+}
+
+#[rstest]
+#[case(
+    "black streaks on a white breast",
+    "breast pattern streaked; breast colour black; breast colour white"
+)]
+#[case("streaked breast", "breast pattern streaked")]
+#[case("barred black and white back", "back pattern barred; back colour black; back colour white")]
+#[case("heavily spotted below", "underparts pattern spotted")]
+#[case("finely vermiculated", "bird pattern vermiculated")]
+fn pattern_on_ground(#[case] note: &str, #[case] expected: &str) {
+    check("north-america", note, expected);
+}
+
+#[rstest]
+#[case("bill as long as the head", "bill length as-long-as-head")]
+#[case("bill longer than the head", "bill length longer-than-head")]
+#[case("legs long for its size", "legs length long")]
+#[case("small-headed", "head size small")]
+#[case("wings reach past the tail tip", "wing length longer-than-tail")]
+#[case("slightly downcurved bill", "bill shape decurved")]
+#[case("upper mandible curved", "upper-mandible shape curved")]
+fn relative_structure(#[case] note: &str, #[case] expected: &str) {
+    check("north-america", note, expected);
+}
+
+#[rstest]
+#[case("tail bobbing", "tail behaviour bob")]
+#[case("cocks its tail", "tail behaviour cock")]
+#[case("fanning its tail", "tail behaviour fan")]
+#[case("wing flicking", "wing behaviour flick")]
+#[case("creeping up a trunk", "bird behaviour climb-up-trunk")]
+#[case("went down the trunk head first", "bird behaviour climb-down-head-first")]
+#[case("hovering", "bird behaviour hover")]
+#[case("diving", "bird behaviour dive")]
+#[case("wading", "bird behaviour wade")]
+#[case("hopping, never walking", "bird behaviour hop; bird behaviour walk absent")]
+#[case("in a flock", "bird behaviour flock")]
+#[case("undulating flight", "bird flight undulating")]
+fn behaviour(#[case] note: &str, #[case] expected: &str) {
+    check("north-america", note, expected);
+}
+
+#[rstest]
+#[case("no wing bars or eye-ring", "wing-bar mark shown absent; eye-ring mark shown absent")]
+#[case("neither wing bars nor eye-ring", "wing-bar mark shown absent; eye-ring mark shown absent")]
+#[case("without any white in the tail", "tail colour white absent")]
+#[case("lacked an eye-ring", "eye-ring mark shown absent")]
+#[case("plain wings", "wing pattern plain; wing-bar mark shown absent")]
+#[case("didn't see the bill or the legs", "bill mark shown unseen; legs mark shown unseen")]
+#[case("couldn't see the legs", "legs mark shown unseen")]
+#[case("bill hidden", "bill mark shown unseen")]
+#[case("no doubt a white rump", "rump colour white")]
+#[case("not only a white rump but a black tail", "rump colour white; tail colour black")]
+#[case("maybe a yellow belly", "belly colour yellow hedged")]
+#[case("brownish back", "back colour brown hedged")]
+#[case("I think the legs were pink", "legs colour pink hedged")]
+#[case("legs pink?", "legs colour pink hedged")]
+#[case("grey or brown back", "back colour grey hedged; back colour brown hedged")]
+fn negation_hedging_unseen(#[case] note: &str, #[case] expected: &str) {
+    check("north-america", note, expected);
+}
+
+#[rstest]
+#[case("yellow, no wait, orange below", "underparts colour orange")]
+#[case("black bib, scratch that, black throat", "throat colour black")]
+fn correction(#[case] note: &str, #[case] expected: &str) {
+    check("north-america", note, expected);
+}
+
+#[rstest]
+#[case("like a song thrush but bigger and colder", "bird size bigger-than-song-thrush; bird colour cold")]
+#[case("think it was a wheatear", "")]
+#[case(
+    "between a sparrow and a robin",
+    "bird size bigger-than-sparrow-eu; bird size smaller-than-european-robin"
+)]
+#[case("half the size of a crow", "bird size half-the-size-of-carrion-crow")]
+#[case("nine inches long", "bird size 23-cm")]
+#[case("about 25cm", "bird size 25-cm")]
+fn comparison_and_identification(#[case] note: &str, #[case] expected: &str) {
+    check("europe", note, expected);
+}
+
+#[rstest]
+#[case(
+    "two birds, one had a red cap, the other a black one",
+    "crown colour red; 2: crown colour black"
+)]
+#[case(
+    "male black with a white rump, female browner",
+    "bird sex-age male; bird colour black; rump colour white; 2: bird sex-age female; 2: bird colour brown"
+)]
+#[case("grey back; a second bird with a brown back", "back colour grey; 2: back colour brown")]
+#[case(
+    "one all black, the other streaked, both with yellow legs",
+    "bird colour black; legs colour yellow; 2: bird pattern streaked; 2: legs colour yellow"
+)]
+#[case("one wing drooping", "wing behaviour droop")]
+fn several_birds(#[case] note: &str, #[case] expected: &str) {
+    check("north-america", note, expected);
+}
+
+#[rstest]
+#[case(
+    "black cap comma white belly full stop short tail",
+    "crown colour black; belly colour white; tail length short"
+)]
+#[case("twenty three centimetres long", "bird size 23-cm")]
+#[case("um er a white rump you know", "rump colour white")]
+#[case("a with a with a red cap", "crown colour red")]
+#[case("morning dove size", "bird size about-mourning-dove")]
+#[case("a read cap", "crown colour red")]
+#[case("long tale", "tail length long")]
+#[case("mail comma blue above", "bird sex-age male; upperparts colour blue")]
+#[case("long yellow build", "bill length long; bill colour yellow")]
+#[case("white romp", "rump colour white")]
+#[case("black laws", "lores colour black")]
+#[case("buff rest", "breast colour buff")]
+#[case("white wing bar", "wing-bar colour white")]
+#[case("white wingbar", "wing-bar colour white")]
+#[case("tail withwhite edges", "outer-tail colour white")]
+#[case("chest nut back", "back colour chestnut")]
+fn dictation(#[case] note: &str, #[case] expected: &str) {
+    check("north-america", note, expected);
+}
+
+#[rstest]
+#[case("I read the tale to the end and had a rest", "")]
+#[case("sat by the plane trees in the morning", "")]
+#[case("the mail came late", "")]
+fn sound_alikes_that_mean_what_they_say(#[case] note: &str, #[case] expected: &str) {
+    let knowledge = knowledge();
+    let reading = knowledge.reader("north-america").read(note);
+    let found: Vec<_> = reading.repairs.iter().map(|r| r.span.of(note)).collect();
+    assert!(found.is_empty(), "{note}: {found:?}");
+    assert_eq!(expected, "");
+}
+
+#[rstest]
+#[case("white retrices", "tail colour white")]
+#[case("white supercillary", "supercilium colour white")]
+#[case("pink tarsuses", "legs colour pink")]
+#[case("brown plummage", "bird colour brown")]
+#[case("yellow beek", "bill colour yellow")]
+#[case("stripped breast", "breast pattern striped")]
+#[case("yellow beck", "bill colour yellow")]
+#[case("white bellow", "belly colour white")]
+#[case("GRAY BACK, GREY BELLY", "back colour grey; belly colour grey")]
+#[case(
+    "the bird\u{2019}s rump was white \u{1f426}\r\nlegs red",
+    "rump colour white; legs colour red"
+)]
+fn spelling_and_signs(#[case] note: &str, #[case] expected: &str) {
+    check("north-america", note, expected);
+}
