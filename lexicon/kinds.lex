@@ -380,3 +380,8 @@ kind set
 kind including
   aside   joining word
   means   names parts of which the same holds
+
+kind range
+  skip    yes
+  aside   where the kind is at home, or how common
+  means   where a kind of bird is at home or how common it is, as an adjective
