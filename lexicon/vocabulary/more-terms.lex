@@ -5,7 +5,8 @@ group ostrich
   means   a very large bird that cannot fly
 
 group fowl
-  also    jungle fowl, red jungle fowl, domestic fowl, poultry fowl, megapode, mound bird, guinea fowl, peafowl
+  also    jungle fowl, red jungle fowl, domestic fowl, poultry fowl, megapode, mound bird, guinea fowl
+  also    peafowl
   means   a heavy bird of the ground like a hen
 
 group sandgrouse
@@ -41,7 +42,8 @@ group waterbird-by-name
   means   a bird of water, shore or plain, named without its kind
 
 group landbird-by-name
-  also    nutcracker, hoopoe, whippoorwill, whitethroat, scops owl, horned owl, audubon's warbler, tree creeper
+  also    nutcracker, hoopoe, whippoorwill, whitethroat, scops owl, horned owl, audubon's warbler
+  also    tree creeper
   also    wood warbler, woodland flycatcher
   means   a bird of wood or field, named without its kind
 
@@ -117,6 +119,7 @@ shape web-foot
   means   with skin between the toes
 
 shape crossing-tips
-  also    whose tips cross, tips cross, whose tips cross when closed, tips cross when closed, tips that cross
+  also    whose tips cross, tips cross, whose tips cross when closed, tips cross when closed
+  also    tips that cross
   value   crossed
   means   the tips of the bill cross

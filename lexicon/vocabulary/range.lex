@@ -20,7 +20,8 @@ range african
   means   of Africa
 
 range asian
-  also    asiatic, indian, indonesian, east indian, southeast asian, southern asian, southeastern asian, chinese
+  also    asiatic, indian, indonesian, east indian, southeast asian, southern asian, southeastern asian
+  also    chinese
   also    japanese, siberian, himalayan
   means   of Asia
 
@@ -29,7 +30,8 @@ range australian
   means   of Australia and the islands about it
 
 range arctic
-  also    atlantic, northern atlantic, north atlantic, pacific, north pacific, northern pacific, antarctic, subarctic, tropical, subtropical, circumpolar, temperate, equatorial, polar
+  also    atlantic, northern atlantic, north atlantic, pacific, north pacific, northern pacific, antarctic
+  also    subarctic, tropical, subtropical, circumpolar, temperate, equatorial, polar
   means   of a belt of the world
 
 range quarter
@@ -42,6 +44,7 @@ range how-common
   means   how often such birds are met
 
 range how-kept
-  also    wild, domestic, domesticated, commonly domesticated, caged, hardy, migratory, typical, oscine, widely domesticated
+  also    wild, domestic, domesticated, commonly domesticated, caged, hardy, migratory, typical, oscine
+  also    widely domesticated
   also    harmless, showy, diurnal, voracious, horned
   means   how such birds live and are kept
