@@ -123,3 +123,8 @@ shape crossing-tips
   also    tips that cross
   value   crossed
   means   the tips of the bill cross
+
+shape dish-faced
+  area    face
+  value   rounded
+  means   with a round, flat or hollow face, as some owls
