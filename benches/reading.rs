@@ -58,7 +58,7 @@ fn reading_to_traits(bencher: Bencher) {
 #[divan::bench]
 fn reading_to_json(bencher: Bencher) {
     let options = Options { top: 0, checklist: Checklist::all(&KNOWLEDGE.accounts) };
-    let analyst = Analyst::new(&KNOWLEDGE, "north-america", options);
+    let analyst = Analyst::new(&KNOWLEDGE, "north-america", options).unwrap();
     bencher.counter(bytes()).bench(|| {
         let json =
             |n: &String| serde_json::to_vec(&analyst.analyse("1", black_box(n))).unwrap().len();
@@ -68,7 +68,7 @@ fn reading_to_json(bencher: Bencher) {
 
 #[divan::bench]
 fn matching_one_note(bencher: Bencher) {
-    let matcher = Matcher::new(&KNOWLEDGE);
+    let matcher = Matcher::new(&KNOWLEDGE).unwrap();
     let reader = KNOWLEDGE.reader("north-america");
     let traits = reader.read("robin-sized, orange below, black hood, bobs tail").traits;
     let list = Checklist::all(&KNOWLEDGE.accounts);

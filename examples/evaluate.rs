@@ -20,7 +20,7 @@ fn main() -> Result<(), Box<dyn Error>> {
         return Err("usage: evaluate NOTES.tsv KINDS.tsv [LIST.txt] [MOST]".into());
     };
     let knowledge = Knowledge::read(&rectrix::built_in::layers())?;
-    let matcher = Matcher::new(&knowledge);
+    let matcher = Matcher::new(&knowledge)?;
     let reader = knowledge.reader("north-america");
     let mut names: BTreeMap<String, Vec<String>> = BTreeMap::new();
     for line in read_to_string(kinds)?.lines().skip(1) {
@@ -45,7 +45,8 @@ fn main() -> Result<(), Box<dyn Error>> {
         else {
             continue;
         };
-        birds.entry((kind.to_owned(), bird.to_owned())).or_default().push(text.to_owned());
+        let birds = birds.entry((kind.to_owned(), bird.to_owned())).or_default();
+        birds.push(text.to_owned());
     }
     let mut per_kind: BTreeMap<String, usize> = BTreeMap::new();
     birds.retain(|(kind, _), _| {
@@ -54,11 +55,18 @@ fn main() -> Result<(), Box<dyn Error>> {
         *n <= most
     });
     println!("{} birds, {} species to choose among", birds.len(), list.len());
+    let birds: Birds = birds
+        .into_iter()
+        .map(|(key, texts)| (key, texts.iter().map(|t| reader.read(t).traits).collect()))
+        .collect();
     for size in [1, 3, 10] {
-        run(&knowledge, &matcher, &reader, &names, &list, &birds, size);
+        run(&knowledge, &matcher, &names, &list, &birds, size);
     }
     Ok(())
 }
+
+/// For each kind and bird, the traits of each sentence.
+type Birds = BTreeMap<(String, String), Vec<Vec<Trait>>>;
 
 fn default_list(knowledge: &Knowledge, names: &BTreeMap<String, Vec<String>>) -> String {
     let wanted: Vec<&String> = names.values().flatten().collect();
@@ -76,10 +84,9 @@ fn default_list(knowledge: &Knowledge, names: &BTreeMap<String, Vec<String>>) ->
 fn run(
     knowledge: &Knowledge,
     matcher: &Matcher<'_>,
-    reader: &rectrix::reading::Reader<'_>,
     names: &BTreeMap<String, Vec<String>>,
     list: &rectrix::matching::Checklist,
-    birds: &BTreeMap<(String, String), Vec<String>>,
+    birds: &Birds,
     size: usize,
 ) {
     let mut found = [0usize; 3];
@@ -89,10 +96,7 @@ fn run(
     let mut by_kind: BTreeMap<String, (usize, usize)> = BTreeMap::new();
     for ((kind, _), sentences) in birds {
         for chunk in sentences.chunks(size).filter(|c| c.len() == size) {
-            let mut traits: Vec<Trait> = Vec::new();
-            for text in chunk {
-                traits.extend(reader.read(text).traits);
-            }
+            let traits: Vec<Trait> = chunk.iter().flatten().cloned().collect();
             let ranking = matcher.rank(&traits, list, 10);
             let right = |account: usize| names[kind].contains(&knowledge.accounts[account].english);
             let place = ranking.candidates.iter().position(|c| right(c.account));

@@ -1,71 +1,148 @@
-# The numbers of the matching model, each with its reason. Own estimates unless a source is named.
+# The numbers of the matching model, each with its reason. Own estimates unless a source is named; "fitted"
+# means on the sentences named in naming.lex, for all kinds together, and checked on kinds left out.
 
 weight colour-spread
   value 15
-  means names reach over about this CIEDE2000 distance: rusty and orange are 20 to 25 apart; fitted as temper-fall was
+  means names reach over about this CIEDE2000 distance: rusty and orange are 20 to 25 apart
+
+weight common-names
+  value 0.7
+  means "brown" is said of much that has a finer name; fitted
+
+weight rare-name
+  value 0.0001
+  means a name such as tawny is one in ten thousand
 
 weight colour-slip
-  value 0.06
-  means light, memory and wrong parts put any colour on any part now and then
+  value 0.08
+  means light, memory and wrong parts put any colour on any part now and then; fitted
 
-weight salience
-  value 0.05
-  means a small bright patch is named a little more readily than its size; fitted as temper-fall was
+weight unsaid
+  value 0.016
+  means accounts speak of nearly every part, so an average bird fills few gaps; fitted
+
+weight denied-colour
+  value 0.3
+  means a colour the account denies is still seen now and then, in odd light
 
 weight marking-colour
   value 0.45
   means streaks and edges are named less often than the ground they lie on
 
-weight step-down
-  value 0.6
+weight whole
+  value 0.5
   means "underparts white" says most, not all, of the belly
 
-weight hit
+weight step-down
   value 0.6
-  means three of five watchers use the account's word, or one like it
+  means a statement about a greater whole says less of a part
+
+weight beside
+  value 0.04
+  means people mistake a part for its neighbour now and then; fitted
+
+weight elsewhere
+  value 0.006
+  means and seldom for one far off; fitted
+
+weight striking-colour
+  value 0.3
+  means red and yellow are spoken of a third more often than grey; fitted
+
+weight striking-white
+  value 0.3
+  means white patches catch the eye; fitted
+
+weight striking-black
+  value 0.2
+  means so do black ones; fitted
+
+weight unspoken
+  value 1
+  means what nobody speaks of is weak evidence that there is nothing to speak of; fitted
+
+weight colours-said
+  value 2.9
+  means colours in a sentence; measured on the same sentences
+
+weight marking-silent
+  value 0.25
+  means accounts do not speak of every bar and ring; fitted
+
+weight marking-denied
+  value 0.18
+  means people see a bar where the account says there is none; fitted
+
+weight tone-slip
+  value 0.25
+  means dark and pale are said against the background and the light
+
+weight hit
+  value 0.67
+  means two of three watchers use the account's word, or one like it; fitted
 
 weight miss
-  value 0.2
-  means watchers use other words than the account now and then
+  value 0.31
+  means watchers use other words than the account; fitted
 
 weight contrary
-  value 0.1
-  means long is seldom said of what is short
+  value 0.15
+  means long is seldom said of what is short; fitted
 
 weight silent
-  value 0.25
-  means an account does not say everything
+  value 0.2
+  means an account does not say everything; fitted
+
+weight gauge-slip
+  value 0.02
+  means a clearly short bill is hardly ever called long; fitted
 
 weight size-spread
   value 0.55
   means alone in a tree, a bird is judged up to half again too big or too small
 
 weight size-slip
-  value 0.06
-  means now and then a size is quite wrong
+  value 0.03
+  means now and then a size is quite wrong; fitted
+
+weight sex-right
+  value 0.9
+  means a stated sex or age is nearly always right
+
+weight sex-untold
+  value 0.6
+  means where the sexes look alike nobody can tell
+
+weight sex-wrong
+  value 0.15
+  means dull males are taken for females
 
 weight hedged
-  value 0.5
-  means what is doubted counts half
+  value 0.6
+  means what is doubted counts a little over half
 
 weight absent
   value 0.8
   means what was looked for and not found may have been hidden
 
+weight repeated
+  value 0.3
+  means several words for one property of one part repeat each other; fitted
+
 weight temper
-  value 2
-  means a single trait, well said, counts for a little more than its likelihood alone
+  value 1.82
+  means a single trait, well said, counts for a little more than its likelihood alone; fitted
 
 weight temper-fall
-  value 0.3
-  means traits of one note go together: of many, each counts for less. Fitted on labelled descriptions of 100 kinds
+  value 0.36
+  means traits of one bird go together: of many, each counts for less; fitted
 
 weight most-for
-  value 3
+  value 3.5
   means no single trait may settle it
 
 weight most-against
-  value 2.5
+  value 3
   means one mistake must not rule a bird out
 
 weight none-of-these
@@ -75,6 +152,290 @@ weight none-of-these
 weight other-region
   value 0.02
   means strays happen
+
+weight other-month
+  value 0.02
+  means birds linger
+
+# Aspects with so many words that an account can't hold all, and any one of them is seldom said of a bird
+# whose account does not have it: the chance of that, where a word it has gets `hit`. Own estimates.
+
+silence behaviour
+  value 0.06
+  means most birds do most things now and then, but few climb down head first
+
+silence flight
+  value 0.12
+  means ways of flying are told by few words, and each is said of many birds
+
+silence voice
+  value 0.12
+  means sounds are heard in many ways
+
+silence habitat
+  value 0.25
+  means birds turn up everywhere
+
+silence posture
+  value 0.12
+  means every bird stands upright at times
+
+# What people mean by a part where the tree of parts suggests otherwise, against 1 for the part itself.
+# Fitted as the names of colours; rounded.
+
+meant bird
+  weights underparts 0.15, upperparts 0.2, breast 0.12
+  means   the whole bird is judged by back, wings and breast
+
+meant head
+  weights crown 0.31, crest 0.3, face 0.18
+  means   the head is judged by its top
+
+meant crown
+  weights head 0.38, crest 0.38, nape 0.09, bird 0.05
+  means   the crown is the head to many
+
+meant nape
+  weights head 0.5, crest 0.16, crown 0.08, neck-side 0.05
+  means   the nape is the back of the head
+
+meant face
+  weights head 0.36, cheek 0.26, lores 0.25, ear-coverts 0.23, facial-skin 0.23, supercilium 0.19, forehead 0.17
+  means   the face is what is around the eye
+
+meant supercilium
+  weights lores 0.5, eyestripe 0.16, face 0.16, plume 0.3, facial-skin 0.11, bird 0.04
+  means   eyebrow is said of any stripe by the eye
+
+meant eye-ring
+  weights eye-crescent 0.9, orbital-ring 0.5, facial-skin 0.4, iris 0.18, lores 0.18, eyestripe 0.17, face 0.12, bird 0.05
+  means   ring is said of whatever surrounds the eye
+
+meant iris
+  weights orbital-ring 0.9, eye-crescent 0.12, head 0.03, bird 0.04
+  means   bare skin around the eye is taken for the eye
+
+meant cheek
+  weights ear-coverts 0.27, eyestripe 0.33, lores 0.29, facial-skin 0.5, malar 0.13, chin 0.11, face 0.15, head 0.08
+  means   cheek is said of all below and behind the eye
+
+meant throat
+  weights breast 0.08, foreneck 0.05, head 0.18, bird 0.08
+  means   the throat runs into the breast
+
+meant neck
+  weights foreneck 0.75, neck-side 0.75, hindneck 0.25, head 0.18, throat 0.08, breast 0.07, bird 0.19
+  means   the neck is seen from the front and the side
+
+meant back
+  weights scapulars 0.11, mantle 0.2, rump 0.05
+  means   back is said of all between the wings
+
+meant breast
+  weights breast-band 0.16, breast-side 0.14, breast-spot 0.14, belly 0.08, flanks 0.06
+  means   a band or spot is spoken of for itself
+
+meant belly
+  weights underparts 0.56, breast 0.14, vent 0.13, flanks 0.09, breast-side 0.09
+  means   belly is said of all below
+
+meant flanks
+  weights breast-side 0.43, underparts 0.24, breast 0.05
+  means   the sides of the breast are flanks to many
+
+meant wing
+  weights secondaries 0.21, tertials 0.19, wing-coverts 0.17, greater-coverts 0.15, speculum 0.13, wing-panel 0.12, wing-bar 0.12, primaries 0.12, upperparts 0.08
+  means   the folded wing is what shows
+
+meant wing-coverts
+  weights wing 0.44, secondaries 0.1, shoulder 0.1, scapulars 0.09, primaries 0.09, bird 0.25
+  means   coverts is said of wing feathers at large
+
+meant wing-bar
+  weights wing-coverts 0.21, secondaries 0.16, wing 0.12, speculum 0.1, shoulder 0.07, wing-panel 0.07, tertials 0.07, bird 0.14
+  means   bar is said of any pale line in the wing
+
+meant secondaries
+  weights wing 0.47, wing-coverts 0.17, wing-bar 0.1, tertials 0.08, primaries 0.08, speculum 0.08
+  means   secondaries is said of wing feathers at large
+
+meant primaries
+  weights wing 0.9, wing-coverts 0.35, secondaries 0.22, primary-tips 0.17, bird 0.35
+  means   flight feathers are the wing
+
+meant tail
+  weights outer-tail 0.46, tail-tip 0.39, tail-band 0.38, tail-base 0.21, wing 0.1
+  means   tips and edges of a tail are the tail
+
+meant bill
+  weights lower-mandible 0.28, upper-mandible 0.21, facial-skin 0.1, bill-base 0.05, bill-tip 0.03, bird 0.05
+  means   a bill is named by its main colour
+
+meant feet
+  weights legs 0.44, toes 0.48, claws 0.36, bird 0.08
+  means   feet and legs are told apart by few
+
+meant legs
+  weights feet 0.2, bird 0.11
+  means   feet and legs are told apart by few
+
+# Proportions: each measure over the cube root of the mass, in logarithms; the centre is where half of all
+# watchers use the word. Measures are AVONET's, as in the accounts. Centres and slopes fitted.
+
+gauge long-bill
+  areas    bill
+  aspect   length
+  values   long, longer-than-head, much-longer-than-head
+  measures bill 1
+  centre   2.14
+  slope    4
+  means    a bill is long from about that of a kingbird on
+
+gauge short-bill
+  areas    bill
+  aspect   length
+  values   short, shorter-than-head, much-shorter-than-head
+  measures bill 1
+  centre   2
+  slope    -8
+  means    a bill is short below about that of a jay
+
+gauge small-bill
+  areas    bill
+  aspect   size
+  values   small, tiny, very-small, medium-small, undersized
+  measures bill 1, bill-depth 0.87
+  centre   2.77
+  slope    -4
+  means    length and depth together
+
+gauge large-bill
+  areas    bill
+  aspect   size
+  values   large, huge, very-large, outsized, medium-large, massive
+  measures bill 1, bill-depth 0.87
+  centre   3.25
+  slope    4
+  means    length and depth together
+
+gauge thin-bill
+  areas        bill
+  aspect       shape
+  values       thin, slender, narrow, fine, slim, needle-like, delicate
+  measures     bill 1, bill-depth -1
+  centre       1.3
+  slope        3.5
+  beside-words yes
+  means        long for its depth
+
+gauge thick-bill
+  areas        bill
+  aspect       shape
+  values       thick, stout, heavy, stubby, chunky, deep, broad, conical, triangular, bulbous
+  measures     bill 1, bill-depth -1
+  centre       1
+  slope        -3.5
+  beside-words yes
+  means        deep for its length
+
+gauge long-tail
+  areas    tail
+  aspect   length
+  values   long
+  measures tail 1
+  centre   3.7
+  slope    5
+  means    a tail is long from about that of a mockingbird on
+
+gauge short-tail
+  areas    tail
+  aspect   length
+  values   short
+  measures tail 1
+  centre   2.8
+  slope    -4
+  means    a tail is short below about that of a woodpecker
+
+gauge long-legs
+  areas    legs, feet
+  aspect   length
+  values   long
+  measures tarsus 1
+  centre   2.3
+  slope    4
+  means    legs are long from about those of a plover on
+
+gauge short-legs
+  areas    legs, feet
+  aspect   length
+  values   short
+  measures tarsus 1
+  centre   1.7
+  slope    -4
+  means    legs are short below about those of a woodpecker
+
+gauge long-wings
+  areas    wing
+  aspect   length
+  values   long
+  measures wing 1
+  centre   3.6
+  slope    4
+  means    wings are long from about those of a tern on
+
+gauge short-wings
+  areas    wing
+  aspect   length
+  values   short
+  measures wing 1
+  centre   3.3
+  slope    -4
+  means    wings are short below about those of a sparrow
+
+# Words for size that compare with nothing: the mass in grams at which half would use it (for `about`: at
+# which most do), and how gradually that changes, as a logarithm. Fitted; small birds seen close look large.
+
+size-word tiny
+  grams  13
+  spread 0.9
+  side   below
+  means  hummingbirds and the smallest songbirds
+
+size-word small
+  grams  30
+  spread 1
+  side   below
+  means  most songbirds
+
+size-word medium-small
+  grams  37
+  spread 0.9
+  side   about
+  means  sparrows to thrushes
+
+size-word medium
+  grams  245
+  spread 1.6
+  side   about
+  means  jays to crows
+
+size-word medium-large
+  grams  400
+  spread 1.3
+  side   about
+  means  pigeons to ducks
+
+size-word large
+  grams  500
+  spread 1
+  side   above
+  means  crows and gulls upward
+
+size-word huge
+  grams  3000
+  spread 1
+  side   above
+  means  geese and eagles upward
 
 likeness lengthwise
   aspect  pattern
@@ -123,6 +484,12 @@ likeness sharp-ended
   values  pointed, dagger-like, needle-like, tapered, spiky, fine, slender, thin
   degree  0.55
   means   comes to a point
+
+likeness pointed-bills
+  aspect  shape
+  values  pointed, straight, conical, triangular, needle-like, dagger-like, slender, thin, fine, chisel-like, tapered, narrow
+  degree  0.8
+  means   every bill but a hooked or flat one comes to a point, and "pointed" is the word most used of bills
 
 likeness thin
   aspect  shape
@@ -207,6 +574,12 @@ contrary course
   values  straight
   against decurved, curved, upturned, hooked
   means   straight against bent
+
+contrary points
+  aspect  shape
+  values  pointed, needle-like, dagger-like
+  against spatulate, blunt, flat
+  means   a point against a flat or blunt end
 
 contrary marks
   aspect  pattern

@@ -9,11 +9,11 @@ use crate::diagnostic::{Diagnostic, Diagnostics};
 use crate::lexicon::Lexicon;
 use crate::lexicon::account::{AccountText, Line};
 use crate::lexicon::entry::Entry;
-use crate::lexicon::names::Name;
+use crate::lexicon::names::{Name, Names};
 use crate::lexicon::record::Parts;
 use crate::reading::{Fate, Reader};
 use crate::span::Span;
-use crate::traits::{Polarity, Trait};
+use crate::traits::{Polarity, Trait, Value};
 use rustc_hash::FxHashMap;
 use serde::{Deserialize, Serialize};
 use std::ops::Deref;
@@ -105,6 +105,16 @@ impl Accounts {
         form: &'a Form,
     ) -> impl Iterator<Item = &'a Trait> + 'a {
         form.traits.iter().chain(&account.shared).map(|&at| &self.pool[at as usize])
+    }
+
+    /// Gives every made value (`longer-than-head`) a name, so that the same value of a note is
+    /// found to be the same.
+    pub fn name_made_values(&self, names: &mut Names) {
+        for one in &self.pool {
+            if let Value::Made(text) = &one.value {
+                names.intern(text);
+            }
+        }
     }
 
     /// The places of `traits` in the pool; new ones are added.

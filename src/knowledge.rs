@@ -34,9 +34,9 @@ impl Knowledge {
     /// # Errors
     /// What is wrong in the lexicon or the rules, if they can't be used.
     pub fn read_with_remarks(layers: &Layers) -> Result<(Self, Diagnostics), Diagnostics> {
-        let (lexicon, rules) = Self::read_language(layers)?;
-        let reader = Reader::new(&lexicon, &rules, "");
-        let (accounts, wrong) = read_accounts(&reader);
+        let (mut lexicon, rules) = Self::read_language(layers)?;
+        let (accounts, wrong) = read_accounts(&Reader::new(&lexicon, &rules, ""));
+        accounts.name_made_values(&mut lexicon.names);
         Ok((Self { lexicon, rules, accounts }, wrong))
     }
 

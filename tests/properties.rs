@@ -72,7 +72,7 @@ proptest! {
     #[test]
     fn shares_are_shares(text in note()) {
         let options = Options { top: 1000, checklist: Checklist::all(&KNOWLEDGE.accounts) };
-        let reading = Analyst::new(&KNOWLEDGE, "north-america", options).analyse("1", &text);
+        let reading = Analyst::new(&KNOWLEDGE, "north-america", options).unwrap().analyse("1", &text);
         let bird = &reading.birds[0];
         if let Some(none) = bird.none_of_these {
             let sum: f32 = none + bird.candidates.iter().map(|c| c.share).sum::<f32>();

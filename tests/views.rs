@@ -13,7 +13,7 @@ const NARROW: Layout = Layout { width: 80, region_named: false };
 
 fn read(note: &str, top: usize) -> NoteReading {
     let options = Options { top, checklist: Checklist::all(&KNOWLEDGE.accounts) };
-    Analyst::new(&KNOWLEDGE, "north-america", options).analyse("1", note)
+    Analyst::new(&KNOWLEDGE, "north-america", options).unwrap().analyse("1", note)
 }
 
 fn plain(text: &str) -> String {

@@ -49,6 +49,11 @@ pub enum Command {
     Gaps(NoteArgs),
     /// Show how each mark came about: rules, phrases, words
     Explain(NoteArgs),
+    /// Set look-alikes side by side: every mark in which they differ, and their measures
+    #[command(after_help = "Examples:\n  \
+        rectrix compare \"Downy Woodpecker\" \"Hairy Woodpecker\"\n  \
+        rectrix compare --note \"long bill, plain white outer tail\" \"Downy Woodpecker\" \"Hairy Woodpecker\"")]
+    Compare(CompareArgs),
     /// Print the JSON Schema of the output of `read --format json`
     Schema,
     /// Look into the vocabulary, rules and accounts
@@ -92,6 +97,35 @@ pub struct ReadArgs {
     /// How many candidates to print; 0 reads without matching
     #[arg(long, value_name = "N", default_value_t = 5)]
     pub top: usize,
+}
+
+/// What `compare` takes.
+#[derive(Debug, clap::Args)]
+pub struct CompareArgs {
+    /// Two or more species, by their English or scientific names; names of several words in quotes
+    #[arg(value_name = "SPECIES", required = true, num_args = 2..)]
+    pub species: Vec<String>,
+    /// A note: tells which of the marks it records, and to whom they point
+    #[arg(long, value_name = "TEXT")]
+    pub note: Option<String>,
+    /// The form to compare, by a word of its label, such as female or juvenile; else the first of each
+    #[arg(long, value_name = "WORD")]
+    pub form: Option<String>,
+    /// Region of the yardstick birds of the note
+    #[arg(long, value_name = "REGION")]
+    pub region: Option<String>,
+    /// How to print
+    #[arg(long, value_enum, default_value_t = CompareFormat::Text, value_name = "FORMAT")]
+    pub format: CompareFormat,
+}
+
+/// How to print a comparison.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub enum CompareFormat {
+    /// For people, in the terminal
+    Text,
+    /// One indented JSON object
+    Json,
 }
 
 /// How to print.

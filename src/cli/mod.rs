@@ -1,6 +1,7 @@
 //! Commands, their input and their output.
 
 mod args;
+mod compare;
 mod failure;
 mod files;
 mod lexicon_commands;
@@ -24,6 +25,7 @@ pub fn run() -> ExitCode {
         Command::Read(read) => note_commands::read(&args, read),
         Command::Gaps(note) => note_commands::gaps(&args, note),
         Command::Explain(note) => note_commands::explain(&args, note),
+        Command::Compare(wanted) => compare::compare(&args, wanted),
         Command::Schema => note_commands::schema(),
         Command::Lexicon { command } => match command {
             LexiconCommand::Check(check) => lexicon_commands::check(&args, check),

@@ -19,7 +19,7 @@ pub fn read(args: &Args, read: &ReadArgs) -> Result<ExitCode, Failure> {
     let knowledge = knowledge(&args.lexicon)?;
     let region = region(&knowledge, read.note.region.as_deref())?;
     let options = Options { top: read.top, checklist: prior(&knowledge, read, &region)? };
-    let analyst = Analyst::new(&knowledge, &region, options);
+    let analyst = Analyst::new(&knowledge, &region, options)?;
     let layout = layout(&read.note);
     let stdout = anstream::stdout();
     let mut out = io::BufWriter::new(stdout.lock());
@@ -126,7 +126,7 @@ fn csv_failure(error: ::csv::Error) -> Failure {
     Failure::Write(io::Error::other(error))
 }
 
-fn json_failure(error: serde_json::Error) -> Failure {
+pub fn json_failure(error: serde_json::Error) -> Failure {
     Failure::Write(io::Error::from(error))
 }
 
@@ -135,7 +135,7 @@ pub fn gaps(args: &Args, note_args: &NoteArgs) -> Result<ExitCode, Failure> {
     let knowledge = knowledge(&args.lexicon)?;
     let region = region(&knowledge, note_args.region.as_deref())?;
     let options = Options { top: 0, checklist: Checklist::all(&knowledge.accounts) };
-    let reading = Analyst::new(&knowledge, &region, options).analyse("1", &note(note_args)?);
+    let reading = Analyst::new(&knowledge, &region, options)?.analyse("1", &note(note_args)?);
     print(&gaps_view(&reading, layout(note_args)))
 }
 
@@ -180,7 +180,7 @@ fn note(args: &NoteArgs) -> Result<String, Failure> {
 }
 
 /// The id of the region named, or the usual one.
-fn region(knowledge: &Knowledge, named: Option<&str>) -> Result<String, Failure> {
+pub fn region(knowledge: &Knowledge, named: Option<&str>) -> Result<String, Failure> {
     let lexicon = &knowledge.lexicon;
     let Some(named) = named else {
         return Ok(lexicon.default_region().to_owned());
@@ -215,7 +215,7 @@ fn prior(knowledge: &Knowledge, read: &ReadArgs, region: &str) -> Result<Checkli
         }
         list = found;
     } else if read.note.region.is_some() {
-        let factor = rectrix::matching::weights::Weights::of(&knowledge.lexicon).other_region;
+        let factor = rectrix::matching::weights::Weights::of(&knowledge.lexicon)?.other_region;
         let region = knowledge.lexicon.names.find(region);
         list = list.in_region(&knowledge.accounts, region, factor);
     }
@@ -223,8 +223,13 @@ fn prior(knowledge: &Knowledge, read: &ReadArgs, region: &str) -> Result<Checkli
 }
 
 fn layout(args: &NoteArgs) -> Layout {
+    layout_for(args.region.is_some())
+}
+
+/// The layout for this terminal; whether a region was named decides on a remark.
+pub fn layout_for(region_named: bool) -> Layout {
     let width = terminal_size::terminal_size()
         .map_or(DEFAULT_WIDTH, |(width, _)| usize::from(width.0))
         .clamp(40, 120);
-    Layout { width, region_named: args.region.is_some() }
+    Layout { width, region_named }
 }

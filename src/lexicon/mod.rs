@@ -143,7 +143,7 @@ impl Lexicon {
 }
 
 /// Kinds of entries that are not kinds of words; each has its own reader.
-pub const OTHER_ENTRIES: [&str; 15] = [
+pub const OTHER_ENTRIES: [&str; 22] = [
     "kind",
     "path",
     "rule",
@@ -151,6 +151,13 @@ pub const OTHER_ENTRIES: [&str; 15] = [
     "description",
     "curve",
     "weight",
+    "meant",
+    "naming",
+    "spoken",
+    "spoken-of",
+    "gauge",
+    "size-word",
+    "silence",
     "enquiry",
     "region",
     "label",

@@ -1,59 +1,162 @@
 //! How much a statement about one part says of another.
+//!
+//! People name the part they mean, a part near it, or a coarser one. For each part that is said there
+//! is a weight for each part an account can speak of: by their places in the tree of parts, and by
+//! `meant` entries of the lexicon where people mean something else than the tree suggests.
 
+use super::weights::Weights;
 use crate::lexicon::Lexicon;
 use crate::lexicon::names::Name;
-use rustc_hash::FxHashMap;
 
-/// For each pair of parts, how much what is stated of the second says of the first.
+/// No place in the table.
+const NOWHERE: u8 = u8::MAX;
+
+/// For each pair of parts, what they are to each other.
 #[derive(Clone, Debug)]
 pub struct Areas {
-    index: FxHashMap<Name, usize>,
-    count: usize,
-    /// Surface of the second within the first; 1 where they are the same, 0 where it lies outside.
-    within: Vec<f32>,
-    /// Steps from the first up to the second; 0 where it is the same or not above.
-    above: Vec<u8>,
+    /// The place of an area by its name.
+    index: Vec<u8>,
+    names: Vec<Name>,
+    optional: Vec<bool>,
+    /// Said times stated: how much what is stated counts for what is said.
+    meant: Vec<f32>,
+    /// The same: how near they are, for values that are not colours.
+    near: Vec<f32>,
 }
 
 impl Areas {
-    /// Works the table out from the tree of parts.
-    pub fn of(lexicon: &Lexicon) -> Self {
-        let all: Vec<Name> = lexicon.topography.iter().map(|a| a.id).collect();
-        let index: FxHashMap<Name, usize> =
-            all.iter().enumerate().map(|(i, &id)| (id, i)).collect();
-        let count = all.len();
-        let mut out =
-            Self { index, count, within: vec![0.0; count * count], above: vec![0; count * count] };
-        for (i, &inner) in all.iter().enumerate() {
-            let mut at = inner;
-            let mut surface = 1.0;
-            let mut steps = 0;
-            while let Some(&outer) = out.index.get(&at) {
-                out.within[outer * count + i] = surface;
-                if steps > 0 {
-                    out.above[i * count + outer] = steps;
-                }
-                surface *= share_of(lexicon, at);
-                steps += 1;
-                at = lexicon.topography.parent(at);
+    /// Works the tables out from the tree of parts.
+    pub fn of(lexicon: &Lexicon, weights: &Weights) -> Self {
+        let names: Vec<Name> = lexicon.topography.iter().map(|a| a.id).collect();
+        let mut index = vec![NOWHERE; lexicon.names.len()];
+        for (i, name) in names.iter().enumerate() {
+            index[usize::from(name.0)] = u8::try_from(i).unwrap_or(NOWHERE);
+        }
+        let optional = lexicon.topography.iter().map(|a| a.optional).collect();
+        let mut out = Self { index, optional, meant: Vec::new(), near: Vec::new(), names };
+        for &said in &out.names {
+            for &stated in &out.names {
+                let relation = Relation::of(lexicon, said, stated);
+                out.meant.push(relation.meant(weights));
+                out.near.push(relation.near());
             }
         }
+        out.correct(lexicon);
         out
+    }
+
+    /// What the lexicon says people mean, in place of what the tree suggests.
+    fn correct(&mut self, lexicon: &Lexicon) {
+        for entry in lexicon.others("meant") {
+            let Some(said) = self.index(lexicon.names.find(&entry.id)) else {
+                continue;
+            };
+            for item in entry.items("weights") {
+                let parsed = item.split_once(' ').and_then(|(area, weight)| {
+                    let stated = self.index(lexicon.names.find(area))?;
+                    Some((stated, weight.trim().parse::<f32>().ok()?))
+                });
+                if let Some((stated, weight)) = parsed {
+                    let at = said * self.count() + stated;
+                    self.meant[at] = weight;
+                }
+            }
+        }
+    }
+
+    /// How many areas there are.
+    pub const fn count(&self) -> usize {
+        self.names.len()
     }
 
     /// The place of an area in the table.
     pub fn index(&self, area: Name) -> Option<usize> {
-        self.index.get(&area).copied()
+        let at = *self.index.get(usize::from(area.0))?;
+        (at != NOWHERE).then_some(usize::from(at))
     }
 
-    /// How much of `asked` the part `stated` takes up; 0 if it lies elsewhere.
-    pub fn within(&self, asked: usize, stated: usize) -> f32 {
-        self.within[asked * self.count + stated]
+    /// Whether only some birds show it.
+    pub fn optional(&self, area: usize) -> bool {
+        self.optional[area]
     }
 
-    /// How many steps `stated` lies above `asked`; 0 if it does not.
-    pub fn above(&self, asked: usize, stated: usize) -> u8 {
-        self.above[asked * self.count + stated]
+    /// For an area that is said, the weight of each area an account can speak of.
+    pub fn meant(&self, said: usize) -> &[f32] {
+        &self.meant[said * self.count()..(said + 1) * self.count()]
+    }
+
+    /// How near two areas are as places of a pattern or a shape: 1 the same, 0 unrelated.
+    pub fn near(&self, said: usize, stated: usize) -> f32 {
+        self.near[said * self.count() + stated]
+    }
+}
+
+/// Where a stated area lies, seen from the one that is said.
+enum Relation {
+    Same,
+    /// Within it, as that share of its surface.
+    Within(f32),
+    /// That many steps above it.
+    Above(u8),
+    /// Another part of the same part of the bird.
+    Beside,
+    /// Another of the main parts.
+    Main,
+    Elsewhere,
+}
+
+impl Relation {
+    fn of(lexicon: &Lexicon, said: Name, stated: Name) -> Self {
+        if said == stated {
+            return Self::Same;
+        }
+        let topography = &lexicon.topography;
+        if topography.covers(said, stated) {
+            let (mut at, mut share) = (stated, 1.0);
+            while at != said {
+                share *= share_of(lexicon, at);
+                at = topography.parent(at);
+            }
+            return Self::Within(share);
+        }
+        if topography.covers(stated, said) {
+            let (mut at, mut steps) = (said, 0);
+            while at != stated {
+                at = topography.parent(at);
+                steps += 1;
+            }
+            return Self::Above(steps);
+        }
+        let parent = topography.parent(said);
+        if parent != topography.parent(stated) || !parent.is_some() {
+            Self::Elsewhere
+        } else if topography.parent(parent).is_some() {
+            Self::Beside
+        } else {
+            Self::Main
+        }
+    }
+
+    fn meant(&self, weights: &Weights) -> f32 {
+        match self {
+            Self::Same => 1.0,
+            Self::Within(share) => share.min(0.5) + weights.elsewhere,
+            Self::Above(steps) => weights.whole * weights.step_down.powi(i32::from(*steps)),
+            Self::Beside | Self::Main => weights.beside,
+            Self::Elsewhere => weights.elsewhere,
+        }
+    }
+
+    /// Patterns and shapes are told by whole parts: of a neighbour they say little, of other main parts
+    /// nothing.
+    const fn near(&self) -> f32 {
+        match self {
+            Self::Same => 1.0,
+            Self::Within(_) => 0.6,
+            Self::Above(_) => 0.5,
+            Self::Beside => 0.15,
+            Self::Main | Self::Elsewhere => 0.0,
+        }
     }
 }
 

@@ -10,13 +10,13 @@
 //! A line names a species by its English or scientific name; after semicolons may follow the months
 //! in which it is there and a word for how common it is. `#` starts a remark.
 
+use super::species::SpeciesNames;
+use super::weights::Weights;
 use crate::accounts::Account;
 use crate::diagnostic::{Diagnostic, Diagnostics, Source};
 use crate::lexicon::Lexicon;
-use crate::lexicon::account::species_id;
 use crate::lexicon::names::Name;
 use crate::span::Span;
-use rustc_hash::FxHashMap;
 
 /// A prior over the accounts.
 #[derive(Clone, Debug, PartialEq)]
@@ -65,11 +65,15 @@ pub fn checklist(
     month: Option<u8>,
 ) -> (Checklist, Diagnostics) {
     let mut wrong = Diagnostics::default();
-    let mut index: FxHashMap<String, usize> = FxHashMap::default();
-    for (i, account) in accounts.iter().enumerate() {
-        index.insert(species_id(&account.english), i);
-        index.insert(account.scientific.to_lowercase(), i);
-    }
+    // Birds linger, so a species out of its months is not ruled out.
+    let other_month = match Weights::of(lexicon) {
+        Ok(weights) => weights.other_month,
+        Err(missing) => {
+            wrong.0.extend(missing.0);
+            return (Checklist { priors: vec![0.0; accounts.len()] }, wrong);
+        }
+    };
+    let names = SpeciesNames::of(accounts);
     let mut priors = vec![0.0; accounts.len()];
     let mut offset = 0;
     for raw in source.text.split_inclusive('\n') {
@@ -84,9 +88,8 @@ pub fn checklist(
         let months = fields.next().unwrap_or("");
         let abundance = fields.next().unwrap_or("");
         let span = Span::new(start, start + line.len());
-        let found = index.get(&species_id(name)).or_else(|| index.get(&name.to_lowercase()));
-        let Some(&at) = found else {
-            wrong.push(unknown_name(accounts, source, span, name));
+        let Some(at) = names.find(name) else {
+            wrong.push(unknown_name(&names, source, span, name));
             continue;
         };
         let there = match (month, months_of(months)) {
@@ -123,32 +126,27 @@ pub fn checklist(
             );
             1.0
         });
-        priors[at] = if there { weight } else { weight * OUT_OF_SEASON };
+        priors[at] = if there { weight } else { weight * other_month };
     }
     (Checklist { priors }, wrong)
 }
 
-/// What is left of a species outside its months: birds linger.
-const OUT_OF_SEASON: f32 = 0.02;
-
-fn unknown_name(accounts: &[Account], source: &Source, span: Span, name: &str) -> Diagnostic {
-    let near = accounts
-        .iter()
-        .flat_map(|a| [a.english.as_str(), a.scientific.as_str()])
-        .map(|n| (strsim::jaro_winkler(&n.to_lowercase(), &name.to_lowercase()), n))
-        .max_by(|a, b| a.0.total_cmp(&b.0))
-        .filter(|(likeness, _)| *likeness > 0.8);
+fn unknown_name(names: &SpeciesNames<'_>, source: &Source, span: Span, name: &str) -> Diagnostic {
     let diagnostic = Diagnostic::warning(
         "no-account",
         source,
         span,
         format!("`{name}` matches no account; it can't be a candidate"),
     );
-    match near {
-        Some((_, near)) => diagnostic.hint(format!("the nearest name is `{near}`")),
-        None => diagnostic.hint("add an account for it to your own lexicon"),
+    match names.nearest(name, MOST_NEAREST).as_slice() {
+        [] => diagnostic.hint("add an account for it to your own lexicon"),
+        [one] => diagnostic.hint(format!("the nearest name is `{one}`")),
+        several => diagnostic.hint(format!("the nearest names are {}", several.join(", "))),
     }
 }
+
+/// How many names are offered for one that is not known.
+const MOST_NEAREST: usize = 3;
 
 fn months_of(text: &str) -> Result<Option<(u8, u8)>, ()> {
     if text.is_empty() {

@@ -1,6 +1,7 @@
 //! How alike two words for patterns and shapes are, and which exclude each other.
 
 use crate::lexicon::Lexicon;
+use crate::lexicon::names::Name;
 use rustc_hash::FxHashMap;
 
 /// What two values are to each other.
@@ -19,45 +20,44 @@ pub enum Relation {
 /// The groups of like and contrary values.
 #[derive(Clone, Debug, Default)]
 pub struct Likeness {
-    /// By the first value, then by the second: looked up without making a key.
-    pairs: FxHashMap<String, FxHashMap<String, Relation>>,
+    pairs: FxHashMap<(Name, Name), Relation>,
 }
 
 impl Likeness {
-    /// Those of a lexicon.
+    /// Those of a lexicon. A contrary stands, whatever else is said of the two.
     pub fn of(lexicon: &Lexicon) -> Self {
         let mut out = Self::default();
-        for entry in lexicon.others("contrary") {
-            for a in entry.items("values") {
-                for b in entry.items("against") {
-                    out.set(a, b, Relation::Contrary);
-                }
-            }
-        }
         for entry in lexicon.others("likeness") {
             let degree = entry.get("degree").and_then(|d| d.parse().ok()).unwrap_or(0.5);
-            for a in entry.items("values") {
-                for b in entry.items("values").filter(|b| *b != a) {
+            let values: Vec<Name> = entry.items("values").map(|v| lexicon.names.find(v)).collect();
+            for &a in &values {
+                for &b in values.iter().filter(|b| **b != a) {
                     if !matches!(out.relation(a, b), Relation::Alike(d) if d >= degree) {
                         out.set(a, b, Relation::Alike(degree));
                     }
                 }
             }
         }
+        for entry in lexicon.others("contrary") {
+            for a in entry.items("values") {
+                for b in entry.items("against") {
+                    out.set(lexicon.names.find(a), lexicon.names.find(b), Relation::Contrary);
+                }
+            }
+        }
         out
     }
 
-    fn set(&mut self, a: &str, b: &str, relation: Relation) {
-        for (a, b) in [(a, b), (b, a)] {
-            self.pairs.entry(a.to_owned()).or_default().insert(b.to_owned(), relation);
-        }
+    fn set(&mut self, a: Name, b: Name, relation: Relation) {
+        self.pairs.insert((a, b), relation);
+        self.pairs.insert((b, a), relation);
     }
 
     /// What `a` is to `b`.
-    pub fn relation(&self, a: &str, b: &str) -> Relation {
+    pub fn relation(&self, a: Name, b: Name) -> Relation {
         if a == b {
             return Relation::Same;
         }
-        self.pairs.get(a).and_then(|of_a| of_a.get(b)).copied().unwrap_or(Relation::Other)
+        self.pairs.get(&(a, b)).copied().unwrap_or(Relation::Other)
     }
 }

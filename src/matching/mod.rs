@@ -8,12 +8,19 @@
 //! What weighs how much is data: `lexicon/matching.lex`, with the reason beside each number.
 
 pub mod areas;
+pub mod chances;
 pub mod checklist;
-pub mod evidence;
+pub mod compare;
+pub mod forms;
+pub mod gauges;
 pub mod likeness;
+pub mod naming;
 pub mod next;
-pub mod profile;
+pub mod question;
 pub mod rank;
+pub mod rows;
+pub mod sizes;
+pub mod species;
 pub mod weights;
 
 pub use checklist::{Checklist, checklist};

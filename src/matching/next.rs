@@ -140,7 +140,8 @@ impl Matcher<'_> {
         if [a, b] == ["yes", "no"] || [a, b] == ["no", "yes"] {
             return Answers::Apart;
         }
-        match self.likeness().relation(a, b) {
+        let name = |text: &str| lexicon.names.find(text);
+        match self.likeness().relation(name(a), name(b)) {
             Relation::Same => Answers::Same,
             Relation::Alike(degree) if degree >= 0.6 => Answers::Same,
             Relation::Contrary => Answers::Apart,

@@ -1,17 +1,17 @@
 //! Ranking species for a reading, with reasons for and against.
 
-use super::areas::Areas;
+use super::chances::Chances;
 use super::checklist::Checklist;
-use super::evidence::{Aspects, Question, Subject};
 use super::likeness::Likeness;
-use super::profile::{Profile, profile};
+use super::question::Question;
+use super::rows::{Row, Rows};
 use super::weights::Weights;
 use crate::accounts::Accounts;
+use crate::diagnostic::Diagnostics;
 use crate::knowledge::Knowledge;
-use crate::lexicon::Lexicon;
-use crate::lexicon::names::Name;
 use crate::traits::{Certainty, Polarity, Trait};
-use crate::words::words;
+use std::ops::Range;
+use std::sync::Arc;
 
 /// A trait's logarithm of odds from which on it is told as a reason.
 const WORTH_TELLING: f32 = 0.15;
@@ -53,58 +53,67 @@ pub struct Ranking {
     pub none_of_these: f32,
 }
 
-struct Entry {
-    account: usize,
-    form: usize,
-    profile: Profile,
-    sex_age: Vec<Name>,
-    /// Logarithm of the form's share within its species.
-    prior: f32,
-}
-
 /// Compares readings with every account.
 pub struct Matcher<'a> {
     knowledge: &'a Knowledge,
-    areas: Areas,
-    likeness: Likeness,
-    /// The numbers of the model.
-    pub weights: Weights,
-    aspects: Aspects,
-    entries: Vec<Entry>,
+    chances: Chances<'a>,
+    rows: Rows,
+    /// The forms of each account.
+    forms_of: Vec<Range<usize>>,
+    /// For each form, how many more colours than of an average bird one speaks of.
+    talk: Vec<f32>,
+    /// Logarithm of each form's share within its species.
+    log_share: Vec<f32>,
+}
+
+/// What one trait says of all forms.
+struct Evidence {
+    trait_index: usize,
+    row: Arc<Row>,
+    /// The logarithm of the chance of an average bird.
+    average: f32,
+    /// How much it counts.
+    weight: f32,
+}
+
+impl Evidence {
+    /// What it says of a form, within the bounds that no single trait may pass.
+    fn of(&self, form: usize, weights: &Weights) -> f32 {
+        let odds = self.row.logs[form] - self.average;
+        self.weight * odds.clamp(-weights.most_against, weights.most_for)
+    }
+}
+
+/// A species with its score, and its best form.
+#[derive(Clone, Copy)]
+struct Scored {
+    account: usize,
+    form: usize,
+    score: f32,
 }
 
 impl<'a> Matcher<'a> {
     /// Lays out all accounts for comparing.
-    pub fn new(knowledge: &'a Knowledge) -> Self {
-        let lexicon = &knowledge.lexicon;
-        let areas = Areas::of(lexicon);
-        let weights = Weights::of(lexicon);
-        let mut entries = Vec::new();
-        for (account_index, account) in knowledge.accounts.iter().enumerate() {
-            let total: f32 = account.forms.iter().map(|f| f.weight).sum();
-            for (form_index, form) in account.forms.iter().enumerate() {
-                entries.push(Entry {
-                    account: account_index,
-                    form: form_index,
-                    profile: profile(
-                        lexicon,
-                        &areas,
-                        knowledge.accounts.traits_of(account, form),
-                        weights.marking_colour,
-                    ),
-                    sex_age: label_terms(lexicon, &form.label),
-                    prior: (form.weight / total).max(1e-6).ln(),
-                });
+    ///
+    /// # Errors
+    /// The numbers of the model that the lexicon lacks.
+    pub fn new(knowledge: &'a Knowledge) -> Result<Self, Diagnostics> {
+        let weights = Weights::of(&knowledge.lexicon)?;
+        let chances = Chances::new(knowledge, weights);
+        let mut forms_of: Vec<Range<usize>> = Vec::with_capacity(knowledge.accounts.len());
+        for (at, form) in chances.forms.list.iter().enumerate() {
+            match forms_of.get_mut(form.account) {
+                Some(range) => range.end = at + 1,
+                None => forms_of.push(at..at + 1),
             }
         }
-        Self {
-            knowledge,
-            areas,
-            likeness: Likeness::of(lexicon),
-            weights,
-            aspects: Aspects::of(lexicon),
-            entries,
+        let mut talk = chances.talk(&spoken_of(knowledge, &chances));
+        let mean = talk.iter().sum::<f32>() / count(talk.len());
+        for one in &mut talk {
+            *one -= mean;
         }
+        let log_share = chances.forms.list.iter().map(|f| f.share.ln()).collect();
+        Ok(Self { knowledge, chances, rows: Rows::default(), forms_of, talk, log_share })
     }
 
     /// The accounts behind the candidates.
@@ -112,129 +121,125 @@ impl<'a> Matcher<'a> {
         &self.knowledge.accounts
     }
 
+    /// The numbers of the model.
+    pub const fn weights(&self) -> &Weights {
+        &self.chances.weights
+    }
+
     /// The groups of like and contrary values.
     pub const fn likeness(&self) -> &Likeness {
-        &self.likeness
+        &self.chances.likeness
+    }
+
+    /// Works out the chances themselves.
+    pub const fn chances(&self) -> &Chances<'a> {
+        &self.chances
     }
 
     /// Ranks the species of `checklist` for the traits of one bird.
     pub fn rank(&self, traits: &[Trait], checklist: &Checklist, most: usize) -> Ranking {
-        let table = self.table(traits, checklist);
-        let mut scored = self.scored(&table, checklist);
-        let none = (self.weights.none_of_these / (1.0 - self.weights.none_of_these)).ln();
+        let evidence = self.evidence(traits, checklist);
+        let mut scored = self.scored(&evidence, traits, checklist);
+        let none = self.weights().none_of_these;
+        let none = (none / (1.0 - none)).ln();
         let top = scored.iter().map(|s| s.score).fold(none, f32::max);
         let total: f32 =
             scored.iter().map(|s| (s.score - top).exp()).sum::<f32>() + (none - top).exp();
-        scored.sort_by(|a, b| b.score.total_cmp(&a.score).then(a.account.cmp(&b.account)));
+        let order =
+            |a: &Scored, b: &Scored| b.score.total_cmp(&a.score).then(a.account.cmp(&b.account));
+        if most < scored.len() {
+            scored.select_nth_unstable_by(most, order);
+            scored.truncate(most);
+        }
+        scored.sort_unstable_by(order);
         let candidates = scored
             .iter()
-            .take(most)
-            .map(|s| self.candidate(s, (s.score - top).exp() / total, traits, &table))
+            .map(|s| self.candidate(s, (s.score - top).exp() / total, traits, &evidence))
             .collect();
         Ranking { candidates, none_of_these: (none - top).exp() / total }
     }
 
-    /// The weight of every trait for every form that the checklist allows.
-    fn table(&self, traits: &[Trait], checklist: &Checklist) -> Table {
+    /// What each trait says, against what it says of an average bird of the checklist.
+    fn evidence(&self, traits: &[Trait], checklist: &Checklist) -> Vec<Evidence> {
+        let Chances { areas, aspects, forms, weights, .. } = &self.chances;
         let lexicon = &self.knowledge.lexicon;
-        let allowed: Vec<usize> = (0..self.entries.len())
-            .filter(|&e| checklist.prior(self.entries[e].account) > 0.0)
-            .collect();
-        let mut columns = Vec::new();
-        for (index, one) in traits.iter().enumerate() {
-            let Some(mut question) = Question::new(
-                lexicon,
-                &self.areas,
-                &self.likeness,
-                &self.weights,
-                &self.aspects,
-                one,
-            ) else {
+        let base: Vec<f32> =
+            forms.list.iter().map(|f| f.share * checklist.prior(f.account)).collect();
+        let all = base.iter().sum::<f32>().max(f32::MIN_POSITIVE);
+        let mut out = Vec::with_capacity(traits.len());
+        for (trait_index, one) in traits.iter().enumerate() {
+            let Some(question) = Question::of(lexicon, areas, aspects, one) else {
                 continue;
             };
-            let chances: Vec<f32> =
-                allowed.iter().map(|&e| question.chance(&self.subject(&self.entries[e]))).collect();
-            let weight = self.weight_of(traits, index);
-            columns.push(self.column(index, &chances, weight));
-        }
-        Table { allowed, columns }
-    }
-
-    fn subject<'s>(&'s self, entry: &'s Entry) -> Subject<'s> {
-        Subject {
-            profile: &entry.profile,
-            mass: self.knowledge.accounts[entry.account].mass,
-            sex_age: &entry.sex_age,
-        }
-    }
-
-    /// Doubted traits count less; several words for one property of one part share their weight.
-    fn weight_of(&self, traits: &[Trait], index: usize) -> f32 {
-        let one = &traits[index];
-        let alike = traits
-            .iter()
-            .filter(|t| t.area == one.area && t.aspect == one.aspect && t.polarity == one.polarity)
-            .count();
-        let shared = 1.0 / f32::from(u8::try_from(alike.max(1)).unwrap_or(u8::MAX)).sqrt();
-        let sure = if one.certainty == Certainty::Hedged { self.weights.hedged } else { 1.0 };
-        shared * sure
-    }
-
-    /// Logarithms of the odds against an average bird.
-    fn column(&self, index: usize, chances: &[f32], weight: f32) -> Column {
-        let count = u16::try_from(chances.len().max(1)).unwrap_or(u16::MAX);
-        let mean = (chances.iter().sum::<f32>() / f32::from(count)).max(1e-4);
-        let odds = chances
-            .iter()
-            .map(|&c| {
-                let odds = (c.max(1e-4) / mean).ln();
-                weight * odds.clamp(-self.weights.most_against, self.weights.most_for)
-            })
-            .collect();
-        Column { trait_index: index, odds }
-    }
-
-    fn scored(&self, table: &Table, checklist: &Checklist) -> Vec<Scored> {
-        let mut out: Vec<Scored> = Vec::new();
-        let count = f32::from(u16::try_from(table.columns.len().max(1)).unwrap_or(u16::MAX));
-        let temper = self.weights.temper * count.powf(-self.weights.temper_fall);
-        for (row, &e) in table.allowed.iter().enumerate() {
-            let entry = &self.entries[e];
-            let odds: f32 = table.columns.iter().map(|c| c.odds[row]).sum();
-            let score = temper * odds + entry.prior;
-            match out.last_mut() {
-                Some(last) if last.account == entry.account => {
-                    last.all.push(score);
-                    if score > last.best {
-                        last.best = score;
-                        last.row = row;
-                    }
-                }
-                _ => out.push(Scored {
-                    account: entry.account,
-                    row,
-                    best: score,
-                    all: vec![score],
-                    score: 0.0,
-                }),
-            }
-        }
-        let total: f32 = out.iter().map(|s| checklist.prior(s.account)).sum();
-        for one in &mut out {
-            let sum: f32 = one.all.iter().map(|s| (s - one.best).exp()).sum();
-            let prior = (checklist.prior(one.account) / total.max(1e-9)).max(1e-9).ln();
-            one.score = one.best + sum.ln() + prior;
+            let row = self.rows.get(&self.chances, &question);
+            let sum: f32 = row.chances.iter().zip(&base).map(|(c, b)| c * b).sum();
+            let average = (sum / all).max(f32::MIN_POSITIVE).ln();
+            let sure = if one.certainty == Certainty::Hedged { weights.hedged } else { 1.0 };
+            let weight = sure * self.shared(traits, one);
+            out.push(Evidence { trait_index, row, average, weight });
         }
         out
     }
 
-    fn candidate(&self, scored: &Scored, share: f32, traits: &[Trait], table: &Table) -> Candidate {
-        let entry = &self.entries[table.allowed[scored.row]];
+    /// Several words for one property of one part repeat each other.
+    fn shared(&self, traits: &[Trait], one: &Trait) -> f32 {
+        let alike = traits
+            .iter()
+            .filter(|t| t.area == one.area && t.aspect == one.aspect && t.polarity == one.polarity)
+            .count();
+        count(alike).powf(-self.weights().repeated)
+    }
+
+    /// The score of every species that the checklist allows.
+    fn scored(
+        &self,
+        evidence: &[Evidence],
+        traits: &[Trait],
+        checklist: &Checklist,
+    ) -> Vec<Scored> {
+        let weights = self.weights();
+        let said: f32 = evidence.iter().map(|e| e.weight).sum();
+        let temper = weights.temper * said.max(1.0).powf(-weights.temper_fall);
+        let colour = self.chances.aspects.colour;
+        let colours = evidence.iter().filter(|e| traits[e.trait_index].aspect == colour).count();
+        // A bird with striking marks that the note does not speak of is a little less likely.
+        let sentences = if colours == 0 { 0.0 } else { count(colours) / weights.colours_said };
+        let mut scores: Vec<f32> =
+            self.talk.iter().map(|talk| -weights.unspoken * sentences * talk).collect();
+        for one in evidence {
+            let (low, high) = (-weights.most_against, weights.most_for);
+            for (score, log) in scores.iter_mut().zip(&one.row.logs) {
+                *score += one.weight * (log - one.average).clamp(low, high);
+            }
+        }
+        for (score, share) in scores.iter_mut().zip(&self.log_share) {
+            *score = temper * *score + share;
+        }
+        let total: f32 =
+            (0..self.forms_of.len()).map(|a| checklist.prior(a)).sum::<f32>().max(1e-9);
+        let mut out = Vec::with_capacity(self.forms_of.len());
+        for (account, forms) in self.forms_of.iter().enumerate() {
+            let prior = checklist.prior(account);
+            if prior > 0.0 {
+                let (form, score) = together(&scores, forms);
+                out.push(Scored { account, form, score: score + (prior / total).ln() });
+            }
+        }
+        out
+    }
+
+    fn candidate(
+        &self,
+        scored: &Scored,
+        share: f32,
+        traits: &[Trait],
+        evidence: &[Evidence],
+    ) -> Candidate {
         let mut fits = Vec::new();
         let mut conflicts = Vec::new();
-        for column in &table.columns {
-            let weight = column.odds[scored.row];
-            let reason = Reason { trait_index: column.trait_index, weight };
+        for one in evidence {
+            let weight = one.of(scored.form, self.weights());
+            let reason = Reason { trait_index: one.trait_index, weight };
             if weight >= WORTH_TELLING {
                 fits.push(reason);
             } else if weight <= -WORTH_TELLING {
@@ -243,10 +248,11 @@ impl<'a> Matcher<'a> {
         }
         fits.sort_by(|a, b| b.weight.total_cmp(&a.weight));
         conflicts.sort_by(|a, b| a.weight.total_cmp(&b.weight));
-        let account = &self.knowledge.accounts[entry.account];
-        let shown = self.knowledge.accounts.traits_of(account, &account.forms[entry.form]);
+        let account = &self.knowledge.accounts[scored.account];
+        let form = self.chances.forms.list[scored.form].form;
+        let shown = self.knowledge.accounts.traits_of(account, &account.forms[form]);
         let unrecorded = self.unrecorded(shown, traits);
-        Candidate { account: entry.account, form: entry.form, share, fits, conflicts, unrecorded }
+        Candidate { account: scored.account, form, share, fits, conflicts, unrecorded }
     }
 
     /// Marks of a form on parts that the note does not speak of.
@@ -262,46 +268,38 @@ impl<'a> Matcher<'a> {
                     && (topography.covers(n.area, one.area) || topography.covers(one.area, n.area))
             })
         };
-        let visible = |one: &Trait| {
-            one.area != self.aspects.bird() && one.polarity == Polarity::Present && !spoken_of(one)
-        };
+        let bird = self.chances.aspects.bird;
+        let visible =
+            |one: &Trait| one.area != bird && one.polarity == Polarity::Present && !spoken_of(one);
         let found = shown.enumerate().filter(|(_, one)| visible(one)).map(|(i, _)| i);
         found.take(MOST_UNRECORDED).collect()
     }
 }
 
-/// Sexes and ages that a form's label names.
-fn label_terms(lexicon: &Lexicon, label: &str) -> Vec<Name> {
-    let set = lexicon.kind_set("sexage");
-    let mut found: Vec<Name> = words(label)
-        .iter()
-        .map(|w| w.span.of(label))
-        .chain(std::iter::once(label))
-        .flat_map(|text| lexicon.vocabulary.senses(lexicon.vocabulary.find(text)))
-        .filter(|s| s.kind.bit() & set != 0)
-        .map(|s| lexicon.vocabulary.terms[s.term as usize].id)
-        .collect();
-    found.sort_unstable();
-    found.dedup();
-    found
+/// The best form of a species, and the logarithm of the sum over all of its forms.
+fn together(scores: &[f32], forms: &Range<usize>) -> (usize, f32) {
+    let (mut best, mut top) = (forms.start, f32::NEG_INFINITY);
+    for form in forms.clone() {
+        if scores[form] > top {
+            (best, top) = (form, scores[form]);
+        }
+    }
+    let sum: f32 = scores[forms.clone()].iter().map(|s| (s - top).exp()).sum();
+    (best, top + sum.ln())
 }
 
-struct Table {
-    /// Rows: places among the entries.
-    allowed: Vec<usize>,
-    columns: Vec<Column>,
+/// How often the colour of each part is spoken of in a sentence, as the lexicon has it.
+fn spoken_of(knowledge: &Knowledge, chances: &Chances<'_>) -> Vec<(usize, f32)> {
+    let rate = |item: &str| {
+        let (area, rate) = item.split_once(' ')?;
+        let area = chances.areas.index(knowledge.lexicon.names.find(area))?;
+        Some((area, rate.trim().parse().ok()?))
+    };
+    let entries = knowledge.lexicon.others("spoken-of");
+    entries.flat_map(|e| e.items("rates")).filter_map(rate).collect()
 }
 
-struct Column {
-    trait_index: usize,
-    odds: Vec<f32>,
-}
-
-struct Scored {
-    account: usize,
-    /// The row of the best form.
-    row: usize,
-    best: f32,
-    all: Vec<f32>,
-    score: f32,
+/// A count as a number to reckon with; one at least.
+fn count(n: usize) -> f32 {
+    f32::from(u16::try_from(n.max(1)).unwrap_or(u16::MAX))
 }

@@ -4,6 +4,7 @@ use super::model::{
     AnswerOut, Bird, Bytes, CandidateOut, GapOut, LookNextOut, NamedOut, Note, NoteReading,
     ReasonOut, Repair, SetAside, TraitOut, Unplaced, Yardstick,
 };
+use crate::diagnostic::Diagnostics;
 use crate::gaps::{DescriptionMark, description, gaps};
 use crate::grammar::spelling::suggestions;
 use crate::knowledge::Knowledge;
@@ -42,12 +43,20 @@ pub struct Analyst<'a> {
 
 impl<'a> Analyst<'a> {
     /// An analyst for a region.
-    pub fn new(knowledge: &'a Knowledge, region: &str, options: Options) -> Self {
-        Self {
+    ///
+    /// # Errors
+    /// What the lexicon lacks for matching.
+    pub fn new(
+        knowledge: &'a Knowledge,
+        region: &str,
+        options: Options,
+    ) -> Result<Self, Diagnostics> {
+        let matcher = if options.top > 0 { Some(Matcher::new(knowledge)?) } else { None };
+        Ok(Self {
             knowledge,
             reader: knowledge.reader(region),
             region: region.to_owned(),
-            matcher: (options.top > 0).then(|| Matcher::new(knowledge)),
+            matcher,
             description: description(&knowledge.lexicon),
             pato: knowledge
                 .lexicon
@@ -57,7 +66,7 @@ impl<'a> Analyst<'a> {
                 .filter_map(|t| t.pato.clone().map(|pato| (t.id, pato)))
                 .collect(),
             options,
-        }
+        })
     }
 
     /// Reads a note and works out all that is published of it.

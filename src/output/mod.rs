@@ -3,6 +3,7 @@
 //! The serialised shapes live here and nowhere else; [`model`] is the published contract.
 
 pub mod build;
+pub mod compare;
 pub mod csv;
 pub mod explain;
 pub mod model;

@@ -59,7 +59,7 @@ pub fn gaps_view(reading: &NoteReading, layout: Layout) -> String {
     out
 }
 
-fn heading(out: &mut String, title: &str, note: &str) {
+pub(super) fn heading(out: &mut String, title: &str, note: &str) {
     if !out.is_empty() {
         out.push('\n');
     }
@@ -229,7 +229,7 @@ fn questions(out: &mut String, questions: &[LookNextOut], width: usize) {
     }
 }
 
-fn wrapped(out: &mut String, text: &str, width: usize, indent: usize) {
+pub(super) fn wrapped(out: &mut String, text: &str, width: usize, indent: usize) {
     let pad = " ".repeat(indent);
     let options = textwrap::Options::new(width.max(30)).initial_indent(&pad);
     let more = format!("{pad}  ");

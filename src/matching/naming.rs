@@ -1,0 +1,168 @@
+//! What people call a colour: the chance of each colour name, said of each colour that is shown.
+//!
+//! A `naming` entry of the lexicon lists the names commonly given to a colour, for each tone. What the
+//! list leaves, and every colour without a list, goes by how near the name's colour lies and how common
+//! the name is in speech, so that the chances of all common names of one colour add up to one.
+
+use super::weights::Weights;
+use crate::lexicon::Lexicon;
+use crate::lexicon::colours::Place;
+use crate::lexicon::names::Name;
+use palette::color_difference::Ciede2000;
+use rustc_hash::FxHashMap;
+use std::sync::OnceLock;
+
+/// What every two colours have in common, so that no name is impossible.
+const LEAST_LIKENESS: f32 = 1e-4;
+
+/// The chances of names for the colours of a palette.
+#[derive(Debug)]
+pub struct Naming {
+    /// The colours shown, with their tones.
+    palette: Vec<(Name, Name)>,
+    spoken: Vec<(Name, f32)>,
+    shares: FxHashMap<Name, f32>,
+    lists: FxHashMap<(Name, Name), Vec<(Name, f32)>>,
+    /// For each colour of the palette what is left by its list, over the likeness of all other names.
+    rest: OnceLock<Vec<f32>>,
+    spread: f32,
+    common: f32,
+    rare: f32,
+}
+
+impl Naming {
+    /// Reads `spoken` and `naming` entries.
+    pub fn of(lexicon: &Lexicon, weights: &Weights, palette: Vec<(Name, Name)>) -> Self {
+        let mut spoken = Vec::new();
+        for entry in lexicon.others("spoken") {
+            spoken.extend(entry.items("shares").filter_map(|item| percent(lexicon, item)));
+        }
+        let mut lists = FxHashMap::default();
+        for entry in lexicon.others("naming") {
+            let colour = lexicon.names.find(&entry.id);
+            for field in entry.fields.iter().filter(|f| f.key != "means") {
+                let tone = lexicon.names.find(&field.key);
+                let tone = if field.key == "untoned" { Name::NONE } else { tone };
+                let items = field.value.split(',').filter_map(|i| percent(lexicon, i.trim()));
+                lists.insert((colour, tone), items.collect());
+            }
+        }
+        Self {
+            palette,
+            shares: spoken.iter().copied().collect(),
+            spoken,
+            lists,
+            rest: OnceLock::new(),
+            spread: weights.colour_spread,
+            common: weights.common_names,
+            rare: weights.rare_name,
+        }
+    }
+
+    /// The share of a name in all colour names said.
+    pub fn share(&self, name: Name) -> f32 {
+        self.shares.get(&name).copied().unwrap_or(self.rare)
+    }
+
+    /// The chance of a name, said of each colour of the palette.
+    pub fn column(&self, lexicon: &Lexicon, said: Name) -> Vec<f32> {
+        let rest = self.rest.get_or_init(|| self.rests(lexicon));
+        let asked = lexicon.colours.place(said);
+        self.palette
+            .iter()
+            .zip(rest)
+            .map(|(&shown, rest)| {
+                let listed = self.list(shown).iter().find(|(name, _)| *name == said);
+                listed.map_or_else(
+                    || rest * self.likeness(lexicon, shown, said, asked),
+                    |(_, chance)| *chance,
+                )
+            })
+            .collect()
+    }
+
+    /// The names listed for a colour; those of its tone, or else of the colour without one.
+    fn list(&self, shown: (Name, Name)) -> &[(Name, f32)] {
+        let plain = || self.lists.get(&(shown.0, Name::NONE));
+        self.lists.get(&shown).or_else(plain).map_or(&[], Vec::as_slice)
+    }
+
+    fn rests(&self, lexicon: &Lexicon) -> Vec<f32> {
+        let places: Vec<(Name, Option<Place>)> =
+            self.spoken.iter().map(|&(name, _)| (name, lexicon.colours.place(name))).collect();
+        let rest = |&shown: &(Name, Name)| {
+            let list = self.list(shown);
+            let left = 1.0 - list.iter().map(|(_, chance)| chance).sum::<f32>();
+            let others: f32 = places
+                .iter()
+                .filter(|(name, _)| !list.iter().any(|(listed, _)| listed == name))
+                .map(|&(name, place)| self.likeness(lexicon, shown, name, place))
+                .sum();
+            left.max(0.0) / others.max(LEAST_LIKENESS)
+        };
+        self.palette.iter().map(rest).collect()
+    }
+
+    /// How near a name lies to a colour, weighed by how common it is.
+    fn likeness(
+        &self,
+        lexicon: &Lexicon,
+        shown: (Name, Name),
+        said: Name,
+        asked: Option<Place>,
+    ) -> f32 {
+        let colours = &lexicon.colours;
+        let near = match (colours.toned(shown.0, shown.1), asked) {
+            (Some(a), Some(b)) => {
+                let far = a.difference(b) / self.spread;
+                (-0.5 * far * far).exp()
+            }
+            // "dark" and "pale" name a lightness.
+            (Some(a), None) => colours.tone(said).fits(a).unwrap_or(0.1),
+            (None, Some(b)) => colours.tone(shown.0).fits(b).unwrap_or(0.1),
+            (None, None) if said == shown.0 => 1.0,
+            (None, None) => 0.0,
+        };
+        (near + LEAST_LIKENESS) * self.share(said).powf(self.common)
+    }
+
+    /// How likely "dark", "pale" or another word of lightness is of each colour of the palette; nothing
+    /// for tones that say nothing of lightness.
+    pub fn toned(&self, lexicon: &Lexicon, tone: Name) -> Option<Vec<f32>> {
+        let said = lexicon.colours.tone(tone);
+        said.above.or(said.below)?;
+        let fits = |&(colour, of): &(Name, Name)| match lexicon.colours.toned(colour, of) {
+            Some(place) => said.fits(place).unwrap_or(0.5),
+            None if colour == tone => 1.0,
+            None => 0.0,
+        };
+        Some(self.palette.iter().map(fits).collect())
+    }
+
+    /// How readily each colour of the palette is spoken of, against a dull one.
+    pub fn striking(&self, lexicon: &Lexicon, weights: &Weights) -> Vec<f32> {
+        let striking = |&(colour, _): &(Name, Name)| {
+            let Some(place) = lexicon.colours.place(colour) else {
+                return 1.0;
+            };
+            let strength = (place.a.hypot(place.b) / STRONG).min(1.0);
+            let white = if place.l > WHITE { weights.striking_white } else { 0.0 };
+            let black = if place.l < BLACK { weights.striking_black } else { 0.0 };
+            (weights.striking_colour * strength + white + black).exp()
+        };
+        self.palette.iter().map(striking).collect()
+    }
+}
+
+/// The chroma from which on a colour is as strong as feathers get.
+const STRONG: f32 = 70.0;
+/// Lightness above which a colour is white, and below which black.
+const WHITE: f32 = 88.0;
+const BLACK: f32 = 20.0;
+
+/// `rusty 12` is a name and its chance of 12 in a hundred.
+fn percent(lexicon: &Lexicon, item: &str) -> Option<(Name, f32)> {
+    let (name, number) = item.rsplit_once(' ')?;
+    let name = lexicon.names.find(name.trim());
+    Some((name, number.parse::<f32>().ok()? / 100.0)).filter(|(name, _)| name.is_some())
+}
