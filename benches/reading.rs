@@ -75,6 +75,22 @@ fn matching_one_note(bencher: Bencher) {
     bencher.bench(|| matcher.rank(black_box(&traits), &list, 10));
 }
 
+/// With a matcher that has seen no note before: every row is made anew.
+#[divan::bench]
+fn matching_a_first_note(bencher: Bencher) {
+    let reader = KNOWLEDGE.reader("north-america");
+    let traits = reader.read("robin-sized, orange below, black hood, bobs tail").traits;
+    let list = Checklist::all(&KNOWLEDGE.accounts);
+    bencher
+        .with_inputs(|| Matcher::new(&KNOWLEDGE).unwrap())
+        .bench_refs(|matcher| matcher.rank(black_box(&traits), &list, 10));
+}
+
+#[divan::bench]
+fn laying_out_accounts(bencher: Bencher) {
+    bencher.bench(|| Matcher::new(&KNOWLEDGE));
+}
+
 #[divan::bench]
 fn taking_up_the_tables(bencher: Bencher) {
     bencher.bench(built_in::knowledge);

@@ -62,6 +62,9 @@ fn main() -> Result<(), Box<dyn Error>> {
     for size in [1, 3, 10] {
         run(&knowledge, &matcher, &names, &list, &birds, size);
     }
+    for size in [1, 3, 10] {
+        off_the_list(&knowledge, &matcher, &names, &list, &birds, size);
+    }
     Ok(())
 }
 
@@ -154,4 +157,38 @@ fn run(
     let weak: Vec<String> =
         weak.iter().take(15).map(|(k, (r, a))| format!("{k} {r}/{a}")).collect();
     println!("  weakest in the first five: {}", weak.join(", "));
+}
+
+/// The share of "none of these" with the right kind on the list and with it taken off.
+fn off_the_list(
+    knowledge: &Knowledge,
+    matcher: &Matcher<'_>,
+    names: &BTreeMap<String, Vec<String>>,
+    list: &rectrix::matching::Checklist,
+    birds: &Birds,
+    size: usize,
+) {
+    let (mut on, mut off, mut count, mut told) = (0.0f64, 0.0f64, 0usize, 0usize);
+    for ((kind, _), sentences) in birds {
+        let right = |i: &usize| names[kind].contains(&knowledge.accounts[*i].english);
+        let kinds = (0..knowledge.accounts.len()).filter(right);
+        let less = kinds.fold(list.clone(), rectrix::matching::Checklist::without);
+        for chunk in sentences.chunks(size).filter(|c| c.len() == size).take(3) {
+            let traits: Vec<Trait> = chunk.iter().flatten().cloned().collect();
+            let with = f64::from(matcher.rank(&traits, list, 1).none_of_these);
+            let without = f64::from(matcher.rank(&traits, &less, 1).none_of_these);
+            on += with;
+            off += without;
+            told += usize::from(without > with);
+            count += 1;
+        }
+    }
+    let count = count.max(1) as f64;
+    println!(
+        "none of these, {size} sentence(s): mean share {:.3} with the kind on the list, {:.3} without; \
+         more without in {:.0}%",
+        on / count,
+        off / count,
+        100.0 * told as f64 / count
+    );
 }

@@ -285,7 +285,7 @@ meant legs
 gauge long-bill
   areas    bill
   aspect   length
-  values   long, longer-than-head, much-longer-than-head
+  values   long
   measures bill 1
   centre   2.14
   slope    4
@@ -294,11 +294,31 @@ gauge long-bill
 gauge short-bill
   areas    bill
   aspect   length
-  values   short, shorter-than-head, much-shorter-than-head
+  values   short
   measures bill 1
   centre   2
   slope    -8
   means    a bill is short below about that of a jay
+
+gauge bill-over-head
+  areas        bill
+  aspect       length
+  values       longer-than-head, much-longer-than-head
+  measures     bill 1
+  centre       2.1
+  slope        5
+  beside-words yes
+  means        the length of the head is not published, so the account's word counts beside the measure
+
+gauge bill-under-head
+  areas        bill
+  aspect       length
+  values       shorter-than-head, much-shorter-than-head
+  measures     bill 1
+  centre       1.95
+  slope        -5
+  beside-words yes
+  means        the same
 
 gauge small-bill
   areas    bill
@@ -343,8 +363,9 @@ gauge long-tail
   aspect   length
   values   long
   measures tail 1
-  centre   3.7
+  centre   3.4
   slope    5
+  beside-words yes
   means    a tail is long from about that of a mockingbird on
 
 gauge short-tail
@@ -354,6 +375,7 @@ gauge short-tail
   measures tail 1
   centre   2.8
   slope    -4
+  beside-words yes
   means    a tail is short below about that of a woodpecker
 
 gauge long-legs
@@ -363,6 +385,7 @@ gauge long-legs
   measures tarsus 1
   centre   2.3
   slope    4
+  beside-words yes
   means    legs are long from about those of a plover on
 
 gauge short-legs
@@ -372,6 +395,7 @@ gauge short-legs
   measures tarsus 1
   centre   1.7
   slope    -4
+  beside-words yes
   means    legs are short below about those of a woodpecker
 
 gauge long-wings
@@ -381,6 +405,7 @@ gauge long-wings
   measures wing 1
   centre   3.6
   slope    4
+  beside-words yes
   means    wings are long from about those of a tern on
 
 gauge short-wings
@@ -390,6 +415,7 @@ gauge short-wings
   measures wing 1
   centre   3.3
   slope    -4
+  beside-words yes
   means    wings are short below about those of a sparrow
 
 # Words for size that compare with nothing: the mass in grams at which half would use it (for `about`: at
@@ -557,10 +583,28 @@ likeness little
   degree  0.7
   means   little
 
+likeness tail-dipping
+  aspect  behaviour
+  values  dip, pump, bob, wag, raise-and-dip-slowly, depress
+  degree  0.75
+  means   the tail goes down and up again
+
+likeness tail-flicking
+  aspect  behaviour
+  values  flick, jerk, twitch, flirt, snap
+  degree  0.75
+  means   the tail moves at once and fast
+
+likeness tail-spreading
+  aspect  behaviour
+  values  fan, spread, flash-open, flare-open, open-and-shut
+  degree  0.75
+  means   the tail is opened out
+
 contrary length
   aspect  length
   values  long, longer-than-head, much-longer-than-head
-  against short, shorter-than-head
+  against short, shorter-than-head, much-shorter-than-head
   means   long against short
 
 contrary depth
@@ -601,7 +645,7 @@ likeness lengths
 
 likeness shortness
   aspect  length
-  values  short, shorter-than-head
+  values  short, shorter-than-head, much-shorter-than-head
   degree  0.8
   means   short by any measure
 

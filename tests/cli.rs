@@ -351,3 +351,57 @@ fn a_full_disk_is_an_error() {
     assert_eq!(out.status.code(), Some(2));
     assert!(String::from_utf8_lossy(&out.stderr).contains("can't write"));
 }
+
+#[test]
+fn compare_sets_look_alikes_side_by_side() {
+    let note = "long bill, plain white outer tail";
+    let args = ["compare", "--note", note, "Downy Woodpecker", "dryobates villosus"];
+    let (stdout, stderr, code) = output(&mut rectrix(&args));
+    assert_eq!((code, stderr.as_str()), (0, ""));
+    assert!(stdout.lines().all(|l| l.chars().count() <= 80), "{stdout}");
+    assert!(!stdout.contains('\u{1b}'), "a pipe gets no colour");
+    assert!(stdout.contains("bill: length") && stdout.contains("points to Hairy Woodpecker"));
+    let found = json(&["compare", "--format", "json", "--note", note, args[3], args[4]]);
+    assert_eq!(found["species"][1]["species"], "Hairy Woodpecker");
+    let marks = found["differences"].as_array().unwrap();
+    let bill = marks.iter().find(|m| m["areas"][0] == "bill" && m["aspect"] == "length").unwrap();
+    assert_eq!(bill["noted"], "long bill");
+    assert_eq!(bill["favours"], serde_json::json!(["Hairy Woodpecker"]));
+    let mass = &found["measures"][0];
+    assert_eq!((&mass["name"], &mass["unit"]), (&"mass".into(), &"g".into()));
+    assert!(mass["values"][1].as_f64() > mass["values"][0].as_f64());
+}
+
+#[test]
+fn compare_takes_the_form_asked_for() {
+    let names = ["Northern Cardinal", "Pyrrhuloxia"];
+    let args = ["compare", "--format", "json", "--form", "female", names[0], names[1]];
+    let found = json(&args);
+    assert!(found["species"][0]["form"].as_str().unwrap().contains("female"));
+    let marks = found["differences"].as_array().unwrap();
+    assert!(!marks.is_empty());
+    assert!(marks.iter().all(|m| m["noted"].is_null()));
+}
+
+#[test]
+fn compare_refuses_what_it_cannot_set_side_by_side() {
+    let (stdout, stderr, code) =
+        output(&mut rectrix(&["compare", "Downy Woodpeker", "Hairy Woodpecker"]));
+    assert_eq!((code, stdout.as_str()), (2, ""));
+    assert!(stderr.contains("`Downy Woodpeker`") && stderr.contains("Downy Woodpecker,"));
+    let (_, stderr, code) =
+        output(&mut rectrix(&["compare", "Hairy Woodpecker", "Dryobates villosus"]));
+    assert_eq!(code, 2);
+    assert!(stderr.contains("two different species"), "{stderr}");
+}
+
+#[test]
+fn a_number_of_the_model_that_is_none_is_refused() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("own.lex");
+    fs::write(&path, "weight hit\n  value often\n  means wrong\n").unwrap();
+    let own = path.to_str().unwrap();
+    let (_, stderr, code) = output(&mut rectrix(&["--lexicon", own, "read", "red crown"]));
+    assert_eq!(code, 2);
+    assert!(stderr.contains("weight hit"), "{stderr}");
+}

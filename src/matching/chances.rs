@@ -91,6 +91,16 @@ impl<'a> Chances<'a> {
         self.forms.list.iter().map(chance).collect()
     }
 
+    /// How likely a colour name is, said of each colour of the palette.
+    pub fn names_of(&self, said: Name) -> Vec<f32> {
+        self.naming.column(&self.knowledge.lexicon, said)
+    }
+
+    /// How much people's names of two colours are the same, from 0 to 1.
+    pub fn overlap(&self, a: Name, b: Name) -> Option<f32> {
+        self.naming.overlap(&self.knowledge.lexicon, a, b)
+    }
+
     /// The name is drawn from the names of the colours on the parts that may be meant, each by its
     /// weight, its surface and how striking it is.
     fn colours(&self, question: &Question) -> Vec<f32> {

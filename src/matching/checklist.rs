@@ -35,6 +35,15 @@ impl Checklist {
         self.priors.get(account).copied().unwrap_or(0.0)
     }
 
+    /// The same without a species.
+    #[must_use]
+    pub fn without(mut self, account: usize) -> Self {
+        if let Some(prior) = self.priors.get_mut(account) {
+            *prior = 0.0;
+        }
+        self
+    }
+
     /// How many species it allows.
     pub fn len(&self) -> usize {
         self.priors.iter().filter(|&&p| p > 0.0).count()

@@ -143,7 +143,8 @@ impl Comparer<'_> {
                 Relation::Contrary | Relation::Other => false,
             })
         });
-        contrary || (!alike && !(a.is_empty() && b.is_empty()))
+        let told = !a.is_empty() || !b.is_empty();
+        contrary || (told && !alike)
     }
 
     /// Whether the ground colours differ; nothing if one of them states none.
@@ -154,7 +155,7 @@ impl Comparer<'_> {
                 list.iter().filter(|t| t.aspect == colour && t.polarity == Polarity::Present);
             let plain = |t: &&&Trait| !t.extent.is_some() && !t.position.is_some();
             let all: Vec<&&Trait> = colours.collect();
-            let ground: Vec<_> = all.iter().copied().filter(|t| plain(&t)).collect();
+            let ground: Vec<_> = all.iter().copied().filter(|t| plain(t)).collect();
             let chosen = if ground.is_empty() { all } else { ground };
             chosen.into_iter().map(|t| (t.value.term(), t.tone)).collect()
         };

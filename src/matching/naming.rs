@@ -15,6 +15,15 @@ use std::sync::OnceLock;
 /// What every two colours have in common, so that no name is impossible.
 const LEAST_LIKENESS: f32 = 1e-4;
 
+/// What is worked out once, when a colour is first asked for.
+#[derive(Debug)]
+struct Table {
+    /// For each colour of the palette what is left by its list, over the likeness of all other names.
+    rest: Vec<f32>,
+    /// For each colour of the palette, the chance of each common name.
+    common: Vec<Vec<f32>>,
+}
+
 /// The chances of names for the colours of a palette.
 #[derive(Debug)]
 pub struct Naming {
@@ -23,8 +32,7 @@ pub struct Naming {
     spoken: Vec<(Name, f32)>,
     shares: FxHashMap<Name, f32>,
     lists: FxHashMap<(Name, Name), Vec<(Name, f32)>>,
-    /// For each colour of the palette what is left by its list, over the likeness of all other names.
-    rest: OnceLock<Vec<f32>>,
+    table: OnceLock<Table>,
     spread: f32,
     common: f32,
     rare: f32,
@@ -52,7 +60,7 @@ impl Naming {
             shares: spoken.iter().copied().collect(),
             spoken,
             lists,
-            rest: OnceLock::new(),
+            table: OnceLock::new(),
             spread: weights.colour_spread,
             common: weights.common_names,
             rare: weights.rare_name,
@@ -66,7 +74,7 @@ impl Naming {
 
     /// The chance of a name, said of each colour of the palette.
     pub fn column(&self, lexicon: &Lexicon, said: Name) -> Vec<f32> {
-        let rest = self.rest.get_or_init(|| self.rests(lexicon));
+        let rest = &self.table(lexicon).rest;
         let asked = lexicon.colours.place(said);
         self.palette
             .iter()
@@ -87,20 +95,56 @@ impl Naming {
         self.lists.get(&shown).or_else(plain).map_or(&[], Vec::as_slice)
     }
 
-    fn rests(&self, lexicon: &Lexicon) -> Vec<f32> {
-        let places: Vec<(Name, Option<Place>)> =
-            self.spoken.iter().map(|&(name, _)| (name, lexicon.colours.place(name))).collect();
-        let rest = |&shown: &(Name, Name)| {
-            let list = self.list(shown);
-            let left = 1.0 - list.iter().map(|(_, chance)| chance).sum::<f32>();
-            let others: f32 = places
-                .iter()
-                .filter(|(name, _)| !list.iter().any(|(listed, _)| listed == name))
-                .map(|&(name, place)| self.likeness(lexicon, shown, name, place))
-                .sum();
-            left.max(0.0) / others.max(LEAST_LIKENESS)
-        };
-        self.palette.iter().map(rest).collect()
+    fn table(&self, lexicon: &Lexicon) -> &Table {
+        self.table.get_or_init(|| {
+            let places: Vec<Option<Place>> =
+                self.spoken.iter().map(|&(name, _)| lexicon.colours.place(name)).collect();
+            let (mut rest, mut common) = (Vec::new(), Vec::new());
+            for &shown in &self.palette {
+                let (left, row) = self.common_names(lexicon, &places, shown);
+                rest.push(left);
+                common.push(row);
+            }
+            Table { rest, common }
+        })
+    }
+
+    /// The chance of each common name, said of a colour, and the chance for each likeness of others.
+    fn common_names(
+        &self,
+        lexicon: &Lexicon,
+        places: &[Option<Place>],
+        shown: (Name, Name),
+    ) -> (f32, Vec<f32>) {
+        let list = self.list(shown);
+        let listed = |name| list.iter().find(|(of, _)| *of == name).map(|(_, chance)| *chance);
+        let near: Vec<f32> = self
+            .spoken
+            .iter()
+            .zip(places)
+            .map(|(&(name, _), &place)| match listed(name) {
+                Some(_) => 0.0,
+                None => self.likeness(lexicon, shown, name, place),
+            })
+            .collect();
+        let left = 1.0 - list.iter().map(|(_, chance)| chance).sum::<f32>();
+        let left = left.max(0.0) / near.iter().sum::<f32>().max(LEAST_LIKENESS);
+        let row = self
+            .spoken
+            .iter()
+            .zip(&near)
+            .map(|(&(name, _), near)| listed(name).unwrap_or(left * near))
+            .collect();
+        (left, row)
+    }
+
+    /// How much the names of two colours are the same, from 0 to 1; nothing for colours that no form
+    /// shows without a tone.
+    pub fn overlap(&self, lexicon: &Lexicon, a: Name, b: Name) -> Option<f32> {
+        let at = |name: Name| self.palette.iter().position(|&p| p == (name, Name::NONE));
+        let (a, b) = (at(a)?, at(b)?);
+        let common = &self.table(lexicon).common;
+        Some(common[a].iter().zip(&common[b]).map(|(a, b)| a.min(*b)).sum())
     }
 
     /// How near a name lies to a colour, weighed by how common it is.

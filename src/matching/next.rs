@@ -18,6 +18,8 @@ const LEADERS: usize = 8;
 const RELIABLE: f32 = 0.9;
 /// Two colours nearer than this (CIEDE2000) are one answer.
 const ONE_ANSWER: f32 = 16.0;
+/// Two colours whose names are this much the same are one answer.
+const ONE_NAME: f32 = 0.45;
 /// The least gain worth asking for, in bits.
 const LEAST_GAIN: f32 = 0.05;
 
@@ -133,14 +135,18 @@ impl Matcher<'_> {
         if a == b {
             return Answers::Same;
         }
-        let place = |text: &str| lexicon.colours.place(lexicon.names.find(text));
-        if let (Some(a), Some(b)) = (place(a), place(b)) {
-            return if a.difference(b) < ONE_ANSWER { Answers::Same } else { Answers::Apart };
+        let name = |text: &str| lexicon.names.find(text);
+        let place = |text: &str| lexicon.colours.place(name(text));
+        if let (Some(at), Some(other)) = (place(a), place(b)) {
+            // What watchers call by one name is one answer.
+            let named_alike = self.chances().overlap(name(a), name(b));
+            let same = at.difference(other) < ONE_ANSWER
+                || named_alike.is_some_and(|alike| alike > ONE_NAME);
+            return if same { Answers::Same } else { Answers::Apart };
         }
         if [a, b] == ["yes", "no"] || [a, b] == ["no", "yes"] {
             return Answers::Apart;
         }
-        let name = |text: &str| lexicon.names.find(text);
         match self.likeness().relation(name(a), name(b)) {
             Relation::Same => Answers::Same,
             Relation::Alike(degree) if degree >= 0.6 => Answers::Same,
