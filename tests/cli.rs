@@ -373,6 +373,17 @@ fn compare_sets_look_alikes_side_by_side() {
 }
 
 #[test]
+fn a_noted_mark_points_to_the_one_that_shows_it() {
+    let note = "streaked breast, yellow lores, no crest";
+    let names = ["Song Sparrow", "Savannah Sparrow", "Lincoln's Sparrow"];
+    let args = ["compare", "--format", "json", "--note", note, names[0], names[1], names[2]];
+    let found = json(&args);
+    let marks = found["differences"].as_array().unwrap();
+    let lores = marks.iter().find(|m| m["areas"][0] == "lores").unwrap();
+    assert_eq!(lores["favours"], serde_json::json!(["Savannah Sparrow"]));
+}
+
+#[test]
 fn compare_takes_the_form_asked_for() {
     let names = ["Northern Cardinal", "Pyrrhuloxia"];
     let args = ["compare", "--format", "json", "--form", "female", names[0], names[1]];

@@ -54,7 +54,10 @@ impl Comparer<'_> {
     pub fn topic(&self, one: &Trait) -> Name {
         let optional = self.lexicon.topography.get(one.area).is_some_and(|a| a.optional);
         let mark = self.lexicon.names.find("mark");
-        if optional && one.area != self.lexicon.names.find("bird") { mark } else { one.aspect }
+        let looks = ["colour", "pattern", "mark", "shape", "size", "length", "count"]
+            .iter()
+            .any(|of| self.lexicon.names.find(of) == one.aspect);
+        if optional && looks { mark } else { one.aspect }
     }
 
     fn difference<'t>(

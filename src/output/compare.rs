@@ -181,7 +181,7 @@ fn records(
             || noted.area != bird && lexicon.topography.covers(noted.area, difference.area))
 }
 
-/// The species of which what is noted is clearly likelier than of the one least likely.
+/// The species of which what is noted is likeliest, if it is clearly less likely of another.
 fn favoured(
     knowledge: &Knowledge,
     matcher: &Matcher<'_>,
@@ -202,7 +202,11 @@ fn favoured(
         }
     }
     let least = odds.iter().copied().fold(f32::INFINITY, f32::min);
-    let named = species.iter().zip(&odds).filter(|(_, o)| **o > least * POINTS);
+    let most = odds.iter().copied().fold(f32::MIN_POSITIVE, f32::max);
+    let named = species
+        .iter()
+        .zip(&odds)
+        .filter(|(_, odds)| most > least * POINTS && **odds * POINTS > most);
     named.map(|(&s, _)| knowledge.accounts[s].english.clone()).collect()
 }
 
