@@ -1,5 +1,5 @@
 # The numbers of the matching model, each with its reason. Own estimates unless a source is named; "fitted"
-# means on the sentences named in naming.lex, for all kinds together, and checked on kinds left out.
+# means tuned on the sentences named in naming.lex, for all kinds together, and rounded.
 
 weight colour-spread
   value 15
@@ -7,7 +7,7 @@ weight colour-spread
 
 weight common-names
   value 0.7
-  means "brown" is said of much that has a finer name; fitted
+  means "brown" is said of much that has a finer name
 
 weight rare-name
   value 0.0001
@@ -15,7 +15,7 @@ weight rare-name
 
 weight colour-slip
   value 0.08
-  means light, memory and wrong parts put any colour on any part now and then; fitted
+  means light, memory and wrong parts put any colour on any part now and then
 
 weight unsaid
   value 0.016
@@ -39,11 +39,11 @@ weight step-down
 
 weight beside
   value 0.04
-  means people mistake a part for its neighbour now and then; fitted
+  means people mistake a part for its neighbour now and then
 
 weight elsewhere
   value 0.006
-  means and seldom for one far off; fitted
+  means and seldom for one far off
 
 weight striking-colour
   value 0.3
@@ -280,7 +280,8 @@ meant legs
   means   feet and legs are told apart by few
 
 # Proportions: each measure over the cube root of the mass, in logarithms; the centre is where half of all
-# watchers use the word. Measures are AVONET's, as in the accounts. Centres and slopes fitted.
+# watchers use the word. Measures are AVONET's, as in the accounts. Those of the length
+# and size of bills are fitted; the others are own estimates.
 
 gauge long-bill
   areas    bill
@@ -419,7 +420,8 @@ gauge short-wings
   means    wings are short below about those of a sparrow
 
 # Words for size that compare with nothing: the mass in grams at which half would use it (for `about`: at
-# which most do), and how gradually that changes, as a logarithm. Fitted; small birds seen close look large.
+# which most do), and how gradually that changes, as a logarithm. Small and
+# medium are fitted, the others own estimates.
 
 size-word tiny
   grams  13
