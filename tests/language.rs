@@ -154,7 +154,10 @@ fn correction(#[case] note: &str, #[case] expected: &str) {
 }
 
 #[rstest]
-#[case("like a song thrush but bigger and colder", "bird size bigger-than-song-thrush; bird colour cold")]
+#[case(
+    "like a song thrush but bigger and colder",
+    "bird size bigger-than-song-thrush; bird colour cold"
+)]
 #[case("think it was a wheatear", "")]
 #[case(
     "between a sparrow and a robin",
