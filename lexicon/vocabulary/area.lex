@@ -121,6 +121,8 @@ area lores
   means   between the eye and the base of the upper mandible
 
 area supercilium
+  heard   browse
+  heard-after :colour, :tone, :pattern, :length, :shape
   heard   super silly um, supercilious, super sillium
   also    superciliary, superciliary stripe, superciliary line, eyebrow, eyebrow stripe, brow, brow stripe
   also    supercilia, eyebrow line, stripe above the eye, line above the eye, stripe over the eye, line over the eye
@@ -478,7 +480,7 @@ area undertail-coverts
   means   the feathers below the base of the tail
 
 area wing
-  heard   wink, winks, wring
+  heard   wink, winks
   also    wing feather, folded wing, closed wing, upperwing, upper wing, winglets, whole wing, wing area, wing covering
   also    open wing, spread wing, wingspan, wing span, outstretched wing, top of the wing, top of wing, wingfeather, wing plumage
   unless-before over
@@ -853,6 +855,8 @@ area feet
   means   the feet
 
 area toes
+  heard   tows
+  heard-after :colour, :tone
   in-field no
   also    toe, hind toe, toed foot, toe lobe
   within  feet

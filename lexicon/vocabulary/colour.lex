@@ -341,6 +341,7 @@ colour copper
 
 # CSS coral
 colour coral
+  heard   choral
   also    coral pink, coral orange, coral coloured, coral colored
   lab     67 45 47
   means   pinkish orange
@@ -785,6 +786,7 @@ colour mouse-grey
 
 # from memory
 colour mustard
+  heard   mustered
   also    mustard yellow, mustardy, mustard coloured, mustard colored
   lab     69 6 63
   means   dark brownish yellow

@@ -7,6 +7,8 @@ mark arrowhead
   means   mark like the head of an arrow
 
 mark band
+  heard   banned
+  heard-after :colour, :tone
   position band
   value   banded
   means   broad bar across
@@ -86,6 +88,8 @@ mark eye-like-spot
   means   round spot ringed by another colour
 
 mark fleck
+  heard   flex
+  heard-after :colour, :tone
   value   flecked
   means   very small short mark
 
@@ -127,6 +131,7 @@ mark marbling
   means   winding light and dark veins
 
 mark mark
+  heard   marque
   value   marked
   means   any mark
 
@@ -172,6 +177,8 @@ mark reticulation
   means   net of fine lines
 
 mark ring
+  heard   wring
+  heard-after :colour, :tone
   also    ring mark
   value   ringed
   means   line that closes on itself

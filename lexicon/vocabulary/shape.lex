@@ -29,6 +29,7 @@ shape awl-like
   means   straight, stiff, running to a fine point
 
 shape bald
+  heard   balled, bawled
   heard   bear
   heard-before :area
   also    bald looking, featherless, unfeathered, bare skinned
@@ -632,6 +633,7 @@ shape stout
   means   thick and strong
 
 shape straight
+  heard   strait
   also    straighter, straightish, dead straight, straight edged, ruler straight
   means   without curve
   pato    PATO:0002180

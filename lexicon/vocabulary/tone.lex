@@ -55,6 +55,7 @@ tone iridescent
   means   changing colour as the light moves
 
 tone matt
+  heard   mat
   also    matte, unglossed, velvety, sheenless, lustreless, lusterless
   means   with no shine
 
@@ -63,6 +64,7 @@ tone medium-toned
   means   neither pale nor dark
 
 tone pale
+  heard   lite
   heard   pail, pails
   shift   12
   above   62
