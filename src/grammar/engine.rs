@@ -9,7 +9,8 @@ use super::tokens::Token;
 use crate::lexicon::Lexicon;
 use crate::lexicon::names::Name;
 use crate::lexicon::record::{Record, Said};
-use crate::rules::{Alternative, Pattern, Rules, Yield};
+use crate::rules::tree::{Edge, Tree};
+use crate::rules::{Pattern, Rules, Yield};
 use crate::span::Span;
 
 /// A rule that was applied, and what it yielded.
@@ -89,16 +90,9 @@ impl<'a> Engine<'a> {
 
     fn best(&mut self, at: usize) -> Option<(usize, usize, usize)> {
         let rules = self.rules;
-        let mut best: Option<(usize, usize, usize)> = None;
-        for &rule in &rules.top {
-            if let Some((end, alternative)) = self.phrase(rule, at)
-                && end > at
-                && best.is_none_or(|(_, _, b)| end > b)
-            {
-                best = Some((rule, alternative, end));
-            }
-        }
-        best
+        let (end, place) = self.farthest(&rules.top, at).filter(|&(end, _)| end > at)?;
+        let (rule, alternative) = rules.top.ends[place];
+        Some((rule, alternative, end))
     }
 
     /// The longest alternative of a rule or phrase at a place.
@@ -110,15 +104,7 @@ impl<'a> Engine<'a> {
             packed => return Some(((packed >> 8) as usize - 1, (packed & 0xff) as usize)),
         }
         let rules = self.rules;
-        let mut best: Option<(usize, usize)> = None;
-        for (i, alternative) in rules.rules[rule].alternatives.iter().enumerate() {
-            if self.can_start(alternative, at)
-                && let Some(end) = self.fits(&alternative.pattern, at)
-                && best.is_none_or(|(b, _)| end > b)
-            {
-                best = Some((end, i));
-            }
-        }
+        let best = self.farthest(&rules.trees[rule], at);
         self.memo[slot] = best.map_or(FAILS, |(end, alternative)| {
             let packed = ((end + 1) << 8) | (alternative & 0xff);
             u32::try_from(packed).unwrap_or(FAILS)
@@ -126,13 +112,41 @@ impl<'a> Engine<'a> {
         best
     }
 
-    fn can_start(&self, alternative: &Alternative, at: usize) -> bool {
-        let first = &alternative.first;
-        first.any
-            || self
-                .tokens
-                .get(at)
-                .is_some_and(|t| t.kinds & first.kinds != 0 || first.words.contains(&t.first))
+    /// The farthest end of a tree from `at`, and which end it is; of two alike the first.
+    fn farthest(&mut self, tree: &'a Tree, at: usize) -> Option<(usize, usize)> {
+        let mut best = tree.nodes[0].end.map(|place| (at, place));
+        let kinds = self.tokens.get(at).map_or(0, |t| t.kinds);
+        for edge in tree.starts(kinds) {
+            self.follow(tree, edge, at, &mut best);
+        }
+        best
+    }
+
+    /// Goes along `edge` and on from there, keeping the best end.
+    fn follow(
+        &mut self,
+        tree: &'a Tree,
+        edge: &'a Edge,
+        at: usize,
+        best: &mut Option<(usize, usize)>,
+    ) {
+        let starts = match self.tokens.get(at) {
+            Some(token) => edge.first.holds(token.kinds, token.first),
+            None => edge.first.any,
+        };
+        if !starts {
+            return;
+        }
+        let Some(next) = self.fits(&edge.pattern, at) else { return };
+        let node = &tree.nodes[edge.to];
+        if let Some(place) = node.end
+            && best.is_none_or(|(end, other)| next > end || next == end && place < other)
+        {
+            *best = Some((next, place));
+        }
+        for edge in &node.edges {
+            self.follow(tree, edge, next, best);
+        }
     }
 
     /// Where `pattern` ends if it fits at `at`.

@@ -36,7 +36,7 @@ pub fn mend(
             continue;
         }
         normalise_into(token.span.of(text), &mut scratch);
-        if let Some(word) = nearest_form(lexicon, &scratch, able) {
+        if let Some(word) = nearest_form(lexicon, basics.forms(lexicon), &scratch) {
             out.push((i, word));
         }
     }
@@ -100,19 +100,83 @@ fn slipped_key(word: &str, form: &str) -> bool {
     }
 }
 
+/// The forms that misspelt words may be mended into, found by how they start and by their letters, so
+/// that few of them have to be compared.
+#[derive(Clone, Debug, Default)]
+pub struct Forms {
+    list: Vec<Candidate>,
+    /// By first letter, and by second letter, places in the list.
+    starting: Box<[Vec<u32>]>,
+    second: Box<[Vec<u32>]>,
+}
+
+#[derive(Clone, Debug)]
+struct Candidate {
+    word: WordId,
+    node: Node,
+    length: usize,
+    letters: u32,
+}
+
+/// Which letters a word has.
+fn letters(word: &str) -> u32 {
+    word.bytes().fold(0, |set, b| set | 1 << (b.to_ascii_lowercase() & 31))
+}
+
+impl Forms {
+    /// Those of a lexicon.
+    pub fn of(lexicon: &Lexicon) -> Self {
+        let empty = || vec![Vec::new(); 256].into_boxed_slice();
+        let mut out = Self { list: Vec::new(), starting: empty(), second: empty() };
+        for (form, node) in lexicon.vocabulary.single_words() {
+            if form.len() < 4 || written_kinds(lexicon, node) & lexicon.mendable == 0 {
+                continue;
+            }
+            let Some(word) = lexicon.vocabulary.word(form) else { continue };
+            let place = u32::try_from(out.list.len()).unwrap_or(0);
+            out.starting[usize::from(form.as_bytes()[0])].push(place);
+            out.second[usize::from(form.as_bytes()[1])].push(place);
+            out.list.push(Candidate { word, node, length: form.len(), letters: letters(form) });
+        }
+        out
+    }
+
+    /// Those that can be at most `most` edits from `word` and start alike, in their own order.
+    fn near(&self, word: &str, most: usize) -> Vec<&Candidate> {
+        let [first, second, ..] = word.as_bytes() else { return Vec::new() };
+        let own = letters(word);
+        let most_letters = u32::try_from(most).unwrap_or(u32::MAX);
+        let mut places: Vec<u32> = [
+            &self.starting[usize::from(*first)],
+            &self.starting[usize::from(*second)],
+            &self.second[usize::from(*first)],
+        ]
+        .into_iter()
+        .flatten()
+        .copied()
+        .filter(|&p| {
+            let one = &self.list[p as usize];
+            one.length.abs_diff(word.len()) <= most
+                && (one.letters & !own).count_ones() <= most_letters
+                && (own & !one.letters).count_ones() <= most_letters
+        })
+        .collect();
+        places.sort_unstable();
+        places.dedup();
+        places.into_iter().map(|p| &self.list[p as usize]).collect()
+    }
+}
+
 /// The one form that is nearest, if it is near enough and alone.
-fn nearest_form(lexicon: &Lexicon, word: &str, able: KindSet) -> Option<WordId> {
+fn nearest_form(lexicon: &Lexicon, forms: &Forms, word: &str) -> Option<WordId> {
     let most = most_edits(word.chars().count());
     if most == 0 {
         return None;
     }
-    let mut best: Option<(f64, &str, Node)> = None;
+    let mut best: Option<(f64, WordId, Node)> = None;
     let mut tied = false;
-    for (form, node) in lexicon.vocabulary.single_words() {
-        let near = form.len() >= 4 && form.len().abs_diff(word.len()) <= most;
-        if !near || written_kinds(lexicon, node) & able == 0 {
-            continue;
-        }
+    for one in forms.near(word, most) {
+        let form = lexicon.vocabulary.word_text(one.word);
         if !same_start(word, form) {
             continue;
         }
@@ -123,15 +187,15 @@ fn nearest_form(lexicon: &Lexicon, word: &str, able: KindSet) -> Option<WordId> 
         }
         let far = distance(word, form);
         match best {
-            Some((b, _, n)) if (far - b).abs() < 1e-9 => tied |= !same(lexicon, n, node),
+            Some((b, _, n)) if (far - b).abs() < 1e-9 => tied |= !same(lexicon, n, one.node),
             Some((b, ..)) if far > b => {}
             _ => {
                 tied = false;
-                best = Some((far, form, node));
+                best = Some((far, one.word, one.node));
             }
         }
     }
-    best.filter(|_| !tied).and_then(|(_, form, _)| lexicon.vocabulary.word(form))
+    best.filter(|_| !tied).map(|(_, word, _)| word)
 }
 
 /// The kinds of a form's readings, those left out that only sound like it.

@@ -6,7 +6,7 @@
 
 use super::joins::mend_joins;
 use super::repair::{Repair, Why};
-use super::spelling::mend;
+use super::spelling::{Forms, mend};
 use super::spoken::{Speech, numbers, said_twice, taken_back};
 use crate::lexicon::Lexicon;
 use crate::lexicon::context::Neighbours;
@@ -15,6 +15,7 @@ use crate::lexicon::names::Name;
 use crate::lexicon::vocabulary::{Node, Sense, WordId, normalise_into};
 use crate::span::Span;
 use crate::words::{Class, Word};
+use std::sync::OnceLock;
 
 /// A word number that stands for no word.
 pub const NO_WORD: WordId = WordId::MAX;
@@ -78,6 +79,8 @@ pub struct Basics {
     number: KindSet,
     all_signs: KindSet,
     speech: Speech,
+    /// Worked out when the first unknown word comes.
+    forms: OnceLock<Forms>,
 }
 
 impl Basics {
@@ -94,12 +97,18 @@ impl Basics {
             number: bit(Class::Digits.name()),
             all_signs: signs.iter().fold(0, |set, s| set | s),
             speech: Speech::of(lexicon),
+            forms: OnceLock::new(),
         }
     }
 
     /// The kinds of a class of signs.
     pub fn sign(&self, class: Class) -> KindSet {
         Class::SIGNS.iter().position(|&c| c == class).map_or(0, |i| self.signs[i])
+    }
+
+    /// The forms that misspelt words may be mended into.
+    pub fn forms(&self, lexicon: &Lexicon) -> &Forms {
+        self.forms.get_or_init(|| Forms::of(lexicon))
     }
 
     /// The kind of unknown words.

@@ -2,6 +2,7 @@
 
 use super::examples::{Expectation, read_examples};
 use super::syntax::{Failure, SlotValue, Syntax, YieldSyntax, alternative};
+use super::tree::Tree;
 use crate::diagnostic::{Diagnostic, Diagnostics, Source};
 use crate::lexicon::entry::{Entry, Field};
 use crate::lexicon::kinds::{KindSet, Kinds};
@@ -13,7 +14,7 @@ use rustc_hash::FxHashMap;
 use serde::{Deserialize, Serialize};
 
 /// A compiled pattern.
-#[derive(Clone, Debug, Serialize, Deserialize)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub enum Pattern {
     /// A word of one of these kinds.
     Kind(KindSet),
@@ -115,8 +116,10 @@ pub struct Rule {
 pub struct Rules {
     /// All of them.
     pub rules: Vec<Rule>,
-    /// The places of those that are rules.
-    pub top: Vec<usize>,
+    /// All that are rules, as one tree.
+    pub top: Tree,
+    /// The tree of each rule and phrase by itself.
+    pub trees: Vec<Tree>,
 }
 
 struct Compiler<'a> {
@@ -147,12 +150,14 @@ impl Rules {
             }
         }
         let rules: Vec<Rule> = heads.iter().map(|e| compiler.rule(e, wrong)).collect();
-        let mut out = Self { rules, top: Vec::new() };
+        let mut out = Self { rules, ..Self::default() };
         if wrong.has_errors() {
             return out;
         }
         out.fill_first(wrong);
-        out.top = (0..out.rules.len()).filter(|&i| !out.rules[i].is_phrase).collect();
+        let top: Vec<usize> = (0..out.rules.len()).filter(|&i| !out.rules[i].is_phrase).collect();
+        out.top = Tree::of(&out, &top);
+        out.trees = (0..out.rules.len()).map(|i| Tree::of(&out, &[i])).collect();
         out
     }
 
@@ -185,6 +190,19 @@ impl Rules {
                 self.rules[i].alternatives[a].first = first;
             }
         }
+    }
+
+    /// What a sequence of patterns can start with.
+    pub(super) fn first_of_all(&self, items: &[Pattern]) -> First {
+        let mut first = First::default();
+        for item in items {
+            // Rules that start with themselves are refused before.
+            if !self.first_of(item, &mut first, &mut Vec::new()).unwrap_or(true) {
+                return first;
+            }
+        }
+        first.any = true;
+        first
     }
 
     /// Adds what `pattern` can start with; says whether it can take nothing.

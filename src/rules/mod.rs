@@ -16,5 +16,6 @@
 pub mod compile;
 pub mod examples;
 pub mod syntax;
+pub mod tree;
 
 pub use compile::{Alternative, Pattern, Rules, Yield};
