@@ -137,7 +137,15 @@ impl<'a> Engine<'a> {
         if !starts {
             return;
         }
-        let Some(next) = self.fits(&edge.pattern, at) else { return };
+        // Most steps are single words; they are looked at here, without a call.
+        let next = match &edge.pattern {
+            Pattern::Kind(set) => {
+                self.tokens.get(at).filter(|t| t.kinds & set != 0).map(|_| at + 1)
+            }
+            Pattern::Phrase(p) => self.phrase(*p, at).map(|(end, _)| end),
+            other => self.fits(other, at),
+        };
+        let Some(next) = next else { return };
         let node = &tree.nodes[edge.to];
         if let Some(place) = node.end
             && best.is_none_or(|(end, other)| next > end || next == end && place < other)
