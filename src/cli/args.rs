@@ -49,6 +49,12 @@ pub enum Command {
     Gaps(NoteArgs),
     /// Show how each mark came about: rules, phrases, words
     Explain(NoteArgs),
+    /// Clean a season of notebooks into tables, with nothing lost
+    #[command(after_help = "Examples:\n  \
+        rectrix season notebooks/ --out season.csv --report season.html\n  \
+        rectrix season fen.md memo.srt --out season.parquet --out season.zip --site \"Quillmere Fen\"\n  \
+        rectrix season log.csv --column note=log --column place=reach --rows bird --format csv")]
+    Season(Box<super::season::args::SeasonArgs>),
     /// Print the JSON Schema of the output of `read --format json`
     Schema,
     /// Look into the vocabulary, rules and accounts

@@ -5,6 +5,7 @@ mod failure;
 mod files;
 mod lexicon_commands;
 mod note_commands;
+mod season;
 
 use anstream::ColorChoice;
 use args::{Args, Color, Command, LexiconCommand};
@@ -24,6 +25,7 @@ pub fn run() -> ExitCode {
         Command::Read(read) => note_commands::read(&args, read),
         Command::Gaps(note) => note_commands::gaps(&args, note),
         Command::Explain(note) => note_commands::explain(&args, note),
+        Command::Season(season) => season::season(&args, season),
         Command::Schema => note_commands::schema(),
         Command::Lexicon { command } => match command {
             LexiconCommand::Check(check) => lexicon_commands::check(&args, check),

@@ -180,7 +180,7 @@ fn note(args: &NoteArgs) -> Result<String, Failure> {
 }
 
 /// The id of the region named, or the usual one.
-fn region(knowledge: &Knowledge, named: Option<&str>) -> Result<String, Failure> {
+pub fn region(knowledge: &Knowledge, named: Option<&str>) -> Result<String, Failure> {
     let lexicon = &knowledge.lexicon;
     let Some(named) = named else {
         return Ok(lexicon.default_region().to_owned());
