@@ -1,54 +1,54 @@
 # What stands at the head of a note: the names of its fields, months and days, and the words by which
 # weather, observers and places are told apart where a heading gives them without a name.
 #
-# `role label` with a `field` is the name of a field, in a heading ("Place: Boathouse hide"), as a column
+# `role label` is the name of the field it `gives`, in a heading ("Place: Boathouse hide"), as a column
 # of a table or as a member of an object.
 
 note date
   role    label
-  field   date
+  gives   date
   also    day, event date, observation date, obs date, date seen, date of sighting, when, dated
 note time
   role    label
-  field   time
+  gives   time
   also    times, start time, time seen, event time, observation time, obs time, time of day, hours, at
 note place
   role    label
-  field   place
+  gives   place
   also    site, location, locality, spot, where, place name, location name, site name, hide, station
 note observer
   role    label
-  field   observer
+  gives   observer
   also    observers, observed by, obs, seen by, recorder, recorded by, by, who, watcher, name of observer
   also    author, signed, crew, noted by, dictated by, speaker
 note count
   role    label
-  field   count
+  gives   count
   also    number, number seen, no, how many, individual count, quantity, total, birds seen
 note weather
   role    label
-  field   weather
+  gives   weather
   also    conditions, weather conditions, wx, sky, wind, light
 note habitat
   role    label
-  field   habitat
+  gives   habitat
   also    habitat type, cover
 note identification
   role    label
-  field   identification
+  gives   identification
   also    identity, species, species guess, guess, taken for, common name, vernacular name, scientific name
   also    bird, what was it, verbatim identification
 note title
   role    label
-  field   title
+  gives   title
   also    notebook, project, subject
 note year
   role    label
-  field   year
+  gives   year
   also    season
 note note
   role    label
-  field   note
+  gives   note
   also    notes, description, text, remarks, comment, comments, field notes, field note, details
   also    observation, what was seen, entry, body, message, memo, log, transcript, species comments
   also    observation details, occurrence remarks
@@ -130,16 +130,16 @@ note weather-words
   also    clear, dull, hot, warm, cool, cold, mild, humid, dry, wet, gale, gusty, haze, hazy, thunder, storm
   also    visibility, celsius, fahrenheit, degrees
   also    n, ne, nne, nnw, nw, s, se, sse, ssw, sw, e, ene, ese, w, wnw, wsw
-  also    northerly, southerly, easterly, westerly, light wind, strong wind
+  also    northerly, southerly, easterly, westerly, light, strong, moderate, fresh
 
 note observers
   role    observer
   also    warden, wardens, group, shift, ranger, volunteer, volunteers, leader, team, recorder, walk, watch
-  also    watcher, counter, ringer, ringers, club, class, beginner, beginners, guide, visitor, visitors
+  also    watcher, counter, ringer, ringers, club, beginner, beginners, guide, child, pupil, class
 
 note same
   role    same
-  also    same day, same morning, same afternoon, same evening, same date, same walk, later, ditto
+  also    same day, same morning, same afternoon, same evening, same date, same walk, later, later on, ditto
 
 # A description is good enough for a record when it tells at least so many marks (seen, or looked for and
 # not there), these among them. Our own choice, from common practice: a records committee has its own rules.

@@ -205,10 +205,19 @@ fn from_number(at: &mut At<'_>, labels: &Labels, order: DateOrder) -> Option<Dat
     if let Some(sign) = at.one_of(&['/', '.', '-'])
         && at.peek().is_some_and(|c| c.is_ascii_digit())
     {
-        let (second, _) = at.number()?;
-        at.one_of(&[sign])?;
-        let year = at.year(true)?;
-        return by_order(first, second, year, order);
+        let (second, digits) = at.number()?;
+        let mut more = *at;
+        if more.one_of(&[sign]).is_some()
+            && let Some(year) = more.year(true)
+        {
+            *at = more;
+            return by_order(first, second, Some(year), order);
+        }
+        // "25/3: ..." or "25/3" alone; "5/6 of them" is none.
+        let parted = at.rest().is_empty()
+            || [". ", ", ", ": ", "; ", " - ", " – "].iter().any(|s| at.rest().starts_with(s));
+        let plain = sign == '/' && digits <= 2 && parted;
+        return plain.then(|| by_order(first, second, None, order)).flatten();
     }
     at.skip(&[' ', '\t', '\u{a0}', '-', '/', '.']);
     let mut of = *at;
@@ -218,10 +227,10 @@ fn from_number(at: &mut At<'_>, labels: &Labels, order: DateOrder) -> Option<Dat
     let word = at.word();
     let month = labels.month(word)?;
     let mut year = *at;
-    let sign = year.one_of(&['.', '-', '/']).is_some();
+    let short = matches!(year.one_of(&['.', '-', '/']), Some('-' | '/'));
     year.one_of(&[',']);
     year.skip(&GAPS);
-    if let Some(found) = year.year(sign) {
+    if let Some(found) = year.year(short) {
         *at = year;
         return Date::new(Some(found), month, small(first)?);
     }
@@ -230,10 +239,10 @@ fn from_number(at: &mut At<'_>, labels: &Labels, order: DateOrder) -> Option<Dat
     capital.then(|| Date::new(None, month, small(first)?)).flatten()
 }
 
-fn by_order(first: u32, second: u32, year: i16, order: DateOrder) -> Option<Date> {
+fn by_order(first: u32, second: u32, year: Option<i16>, order: DateOrder) -> Option<Date> {
     let (first, second) = (small(first)?, small(second)?);
-    let day_first = Date::new(Some(year), second, first);
-    let month_first = Date::new(Some(year), first, second);
+    let day_first = Date::new(year, second, first);
+    let month_first = Date::new(year, first, second);
     let either = day_first.is_some() && month_first.is_some() && first != second;
     let date = match order {
         DateOrder::DayFirst => day_first.or(month_first),
@@ -395,85 +404,4 @@ fn clock(at: &mut At<'_>, strict: bool) -> Option<Clock> {
     }
     *at = next;
     Some(Clock { hour, minute, second, half: halved })
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::built_in;
-
-    fn date(text: &str) -> Option<(String, usize)> {
-        let labels = Labels::of(&built_in::knowledge().lexicon);
-        date_at(text, &labels, DateOrder::DayFirst).map(|(d, n)| (d.to_string(), n))
-    }
-
-    #[test]
-    fn reads_the_usual_forms() {
-        for (text, wanted) in [
-            ("2026-05-12", "2026-05-12"),
-            ("2026/5/12", "2026-05-12"),
-            ("20260512", "2026-05-12"),
-            ("12/5/26", "2026-05-12"),
-            ("12.05.2026", "2026-05-12"),
-            ("5/13/2026", "2026-05-13"),
-            ("12 May 2026", "2026-05-12"),
-            ("12th May, 2026", "2026-05-12"),
-            ("12 of May 2026", "2026-05-12"),
-            ("Tues. 12th May 2026", "2026-05-12"),
-            ("Tuesday, May 12, 2026", "2026-05-12"),
-            ("May 12th 2026", "2026-05-12"),
-            ("12-May-26", "2026-05-12"),
-            ("12 May '26", "2026-05-12"),
-            ("12 May", "--05-12"),
-            ("May 12", "--05-12"),
-            ("SEPT 3 1998", "1998-09-03"),
-            ("May 2026", "2026-05"),
-            ("2026-05", "2026-05"),
-        ] {
-            assert_eq!(date(text), Some((wanted.to_owned(), text.len())), "{text}");
-        }
-    }
-
-    #[test]
-    fn leaves_alone_what_is_no_date() {
-        for text in [
-            "12 birds",
-            "3 may be two",
-            "May have been",
-            "31/2/2026",
-            "32 May 2026",
-            "5/6 of them",
-            "3.5 inches",
-            "Tuesday group",
-            "2 marsh birds",
-            "1234",
-            "9 inches long",
-        ] {
-            assert_eq!(date(text), None, "{text}");
-        }
-    }
-
-    #[test]
-    fn reads_times() {
-        for (text, wanted) in [
-            ("07:15", "07:15"),
-            ("7.15am", "07:15"),
-            ("7 pm", "19:00"),
-            ("0715h", "07:15"),
-            ("0715 hrs", "07:15"),
-            ("07:15-08:30", "07:15/08:30"),
-            ("7-8.30pm", "19:00/20:30"),
-            ("7:05:30", "07:05:30"),
-        ] {
-            let strict = !text.starts_with("7-");
-            if strict {
-                let found = time_at(text, true);
-                assert_eq!(found, Some((wanted.to_owned(), text.len())), "{text}");
-            }
-        }
-        for text in ["7 birds", "3.5 inches", "8:1", "25:00", "0715", "7 a bird", "12.30"] {
-            assert_eq!(time_at(text, true), None, "{text}");
-        }
-        assert_eq!(time_at("0715", false).map(|t| t.0), Some("07:15".to_owned()));
-    }
 }

@@ -40,30 +40,30 @@ pub struct Reading<'a> {
 }
 
 const GAPS: [char; 5] = [' ', '\t', '\u{a0}', '\r', '\n'];
-const SIGNS: [char; 12] = [',', ';', '|', ':', '-', '–', '—', '·', '•', '.', '(', ')'];
+const SIGNS: [char; 14] = [',', ';', '|', ':', '-', '–', '—', '·', '•', '.', '(', ')', '!', '?'];
 
 /// Reads the heading data at the start of a line.
 pub fn heading_of(line: &str, reading: Reading<'_>) -> Found {
     let mut found = Found::default();
     let mut at = line.len() - line.trim_start_matches(GAPS).len();
     let mut anchored = reading.marked || dated_later(&line[at..], reading);
+    // Whether a sign stands before the piece; a bare space does not part a name from a note.
+    let mut parted = true;
     loop {
         let rest = &line[at..];
         if rest.is_empty() {
             break;
         }
-        let Some((length, sure)) = piece(rest, reading, &mut found, anchored) else {
+        let Some((length, sure)) = piece(rest, reading, &mut found, (anchored, parted)) else {
             break;
         };
         anchored |= sure;
         at += length;
         let rest = &line[at..];
-        let gap = rest.len()
-            - rest
-                .trim_start_matches(GAPS)
-                .trim_start_matches(SIGNS)
-                .trim_start_matches(GAPS)
-                .len();
+        let after = rest.trim_start_matches(GAPS).trim_start_matches(SIGNS);
+        let after = after.trim_start_matches(GAPS);
+        let gap = rest.len() - after.len();
+        parted = rest[..gap].contains(SIGNS);
         at += gap;
         found.used = at;
     }
@@ -92,7 +92,7 @@ fn piece(
     rest: &str,
     reading: Reading<'_>,
     found: &mut Found,
-    anchored: bool,
+    (anchored, parted): (bool, bool),
 ) -> Option<(usize, bool)> {
     let Reading { labels, order, .. } = reading;
     if !found.dated
@@ -132,7 +132,7 @@ fn piece(
         found.fields.push((Field::Count, count));
         return Some((length, true));
     }
-    unlabelled(rest, reading, found)
+    unlabelled(rest, reading, found, parted)
 }
 
 /// `×2`, `x 3`.
@@ -193,11 +193,19 @@ fn value_end(value: &str, reading: Reading<'_>) -> usize {
 }
 
 /// A name without its label: a place, words of weather, an observer.
-fn unlabelled(rest: &str, reading: Reading<'_>, found: &mut Found) -> Option<(usize, bool)> {
+fn unlabelled(
+    rest: &str,
+    reading: Reading<'_>,
+    found: &mut Found,
+    parted: bool,
+) -> Option<(usize, bool)> {
     let labels = reading.labels;
     let mut end = name_end(rest);
     // "Main Mere 9.45": the time is read next.
-    let clock = rest[..end].rfind(' ').filter(|at| time_at(&rest[at + 1..end], false).is_some());
+    let clock = rest[..end]
+        .match_indices(' ')
+        .map(|(at, _)| at)
+        .find(|at| time_at(&rest[at + 1..], false).is_some_and(|(_, used)| used > 2));
     end = clock.unwrap_or(end);
     let name = rest[..end].trim();
     if name.is_empty() || !name.contains(char::is_alphabetic) {
@@ -208,13 +216,16 @@ fn unlabelled(rest: &str, reading: Reading<'_>, found: &mut Found) -> Option<(us
         return Some((end, true));
     }
     let words = name.split_whitespace().count();
-    if words > MOST_WORDS || labels.speaks_of_marks(name) {
+    if words > MOST_WORDS || (labels.speaks_of_marks(name) && !labels.is_all_weather(name)) {
         return None;
     }
     let last = rest[end..].trim().is_empty();
     // What follows must be a heading to its end, or the name be written as one.
-    let whole = last || remaining_is_heading(&rest[end..], reading);
-    if !(whole || labels.is_named(name)) {
+    // A line with a full stop is a sentence.
+    let sentence = rest.trim_end().ends_with(['.', '!', '?']);
+    let whole = parted && !sentence && (last || remaining_is_heading(&rest[end..], reading));
+    let headed = rest[end..].starts_with(':') && words <= 3 && name.starts_with(char::is_uppercase);
+    if !(whole || headed || labels.is_named(name)) {
         return None;
     }
     let has = |field: Field| found.fields.iter().any(|(f, _)| *f == field);
@@ -228,11 +239,11 @@ fn unlabelled(rest: &str, reading: Reading<'_>, found: &mut Found) -> Option<(us
         Field::Title
     } else if weather {
         Field::Weather
-    } else if labels.is_observer(name) && !has(Field::Observer) {
+    } else if (labels.is_observer(name) || numbered(name)) && !has(Field::Observer) {
         Field::Observer
     } else if !has(Field::Place) {
         Field::Place
-    } else if !has(Field::Observer) && words <= 3 {
+    } else if !has(Field::Observer) && words <= 3 && labels.is_named(name) {
         Field::Observer
     } else {
         return None;
@@ -248,12 +259,17 @@ fn unlabelled(rest: &str, reading: Reading<'_>, found: &mut Found) -> Option<(us
     Some((end, true))
 }
 
+/// "child 1": a name in small letters with a number.
+fn numbered(name: &str) -> bool {
+    name.starts_with(char::is_lowercase) && name.ends_with(|c: char| c.is_ascii_digit())
+}
+
 /// Where a name ends: at a sign that parts.
 fn name_end(rest: &str) -> usize {
     for (at, sign) in rest.char_indices() {
         let after = &rest[at + sign.len_utf8()..];
         let ends = match sign {
-            ',' | ';' | '|' | '·' | '•' | '\n' | '\r' | '(' | ')' => true,
+            ',' | ';' | '|' | '·' | '•' | '!' | '?' | '\n' | '\r' | '(' | ')' => true,
             ':' | '.' => after.is_empty() || after.starts_with(GAPS),
             '–' | '—' | '-' => {
                 rest[..at].ends_with(GAPS) && (after.is_empty() || after.starts_with(GAPS))
@@ -282,7 +298,8 @@ fn remaining_is_heading(rest: &str, reading: Reading<'_>) -> bool {
         let end = name_end(rest);
         let name = rest[..end].trim();
         let words = name.split_whitespace().count();
-        if words > 3 || reading.labels.speaks_of_marks(name) {
+        let marks = reading.labels.speaks_of_marks(name) && !reading.labels.is_all_weather(name);
+        if end == 0 || words > 3 || marks {
             return false;
         }
         rest = &rest[end..];
@@ -310,98 +327,4 @@ pub fn heading_of_name(
         }
     }
     (None, None)
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::built_in;
-
-    fn read(line: &str, marked: bool) -> (Vec<String>, String) {
-        let labels = Labels::of(&built_in::knowledge().lexicon);
-        let reading = Reading { labels: &labels, order: DateOrder::DayFirst, marked };
-        let found = heading_of(line, reading);
-        let fields = found.fields.iter().map(|(f, v)| format!("{}={v}", f.name())).collect();
-        (fields, line[found.used..].to_owned())
-    }
-
-    #[test]
-    fn parts_heading_and_note() {
-        for (line, fields, note) in [
-            (
-                "12 May 2026, 07:15, Boathouse hide",
-                &["date=12 May 2026", "time=07:15", "place=Boathouse hide"][..],
-                "",
-            ),
-            (
-                "12/5/26 6.40am Boathouse: small brown bird, streaked",
-                &["date=12/5/26", "time=06:40", "place=Boathouse"],
-                "small brown bird, streaked",
-            ),
-            ("07:15 two on the mud", &["time=07:15"], "two on the mud"),
-            (
-                "Place: Boathouse hide; Weather: dull, SW 3",
-                &["place=Boathouse hide", "weather=dull, SW 3"],
-                "",
-            ),
-            ("Observer: warden, Weather: dull", &["observer=warden", "weather=dull"], ""),
-            (
-                "12 May 2026, east sluice, Tuesday group, overcast, light SW",
-                &[
-                    "date=12 May 2026",
-                    "place=east sluice",
-                    "observer=Tuesday group",
-                    "weather=overcast, light SW",
-                ],
-                "",
-            ),
-            (
-                "Reserve walk, 20 May 2026, Sluice Pool, child 1",
-                &[
-                    "title=Reserve walk",
-                    "date=20 May 2026",
-                    "place=Sluice Pool",
-                    "observer=child 1",
-                ],
-                "",
-            ),
-            ("same morning, East Carr", &["place=East Carr"], ""),
-            (
-                "January 28th. Main Mere 9.45. Drakes with red-brown head",
-                &["date=January 28th", "place=Main Mere", "time=09:45"],
-                "Drakes with red-brown head",
-            ),
-            ("3 May: small brown bird", &["date=3 May"], "small brown bird"),
-            (
-                "12 May 2026. Heard singing from the reeds, then dropped down.",
-                &["date=12 May 2026"],
-                "Heard singing from the reeds, then dropped down.",
-            ),
-            ("small brown bird, streaked", &[], "small brown bird, streaked"),
-            ("Bill: short and thick", &[], "Bill: short and thick"),
-            ("Boathouse hide", &[], "Boathouse hide"),
-            ("Place: Boathouse. Small brown bird.", &["place=Boathouse"], "Small brown bird."),
-        ] {
-            let (found, rest) = read(line, false);
-            assert_eq!(found, fields, "{line}");
-            assert_eq!(rest, note, "{line}");
-        }
-    }
-
-    #[test]
-    fn marked_headings_need_no_date() {
-        assert_eq!(read("Boathouse hide", true).0, ["place=Boathouse hide"]);
-        let (fields, note) = read("small streaked bird by the sluice", true);
-        assert!(fields.is_empty());
-        assert_eq!(note, "small streaked bird by the sluice");
-    }
-
-    #[test]
-    fn names_of_files_carry_dates() {
-        let labels = Labels::of(&built_in::knowledge().lexicon);
-        let found = heading_of_name("memo_20260512_0715", &labels, DateOrder::DayFirst);
-        assert_eq!(found.0.map(|d| d.to_string()).as_deref(), Some("2026-05-12"));
-        assert_eq!(found.1.as_deref(), Some("07:15"));
-        assert_eq!(heading_of_name("notes-3", &labels, DateOrder::DayFirst), (None, None));
-    }
 }

@@ -87,6 +87,8 @@ pub struct Labels {
     same: FxHashSet<String>,
     /// Words that speak of a bird's marks, in lower case.
     marks: FxHashSet<String>,
+    /// Names of birds, in lower case.
+    birds: FxHashSet<String>,
 }
 
 /// A name as it is looked up: lower case, letters and digits, single spaces.
@@ -111,7 +113,7 @@ impl Labels {
             let words = || entry.items("also").map(plain).chain([plain(&entry.id)]);
             let set = match entry.get("role").unwrap_or_default() {
                 "label" => {
-                    if let Some(field) = entry.get("field").and_then(Field::find) {
+                    if let Some(field) = entry.get("gives").and_then(Field::find) {
                         out.fields.extend(words().map(|w| (w, field)));
                     }
                     continue;
@@ -136,6 +138,7 @@ impl Labels {
         }
         out.longest = out.fields.keys().map(|f| f.split(' ').count()).max().unwrap_or(0);
         out.marks = mark_words(lexicon);
+        out.birds = bird_names(lexicon);
         out
     }
 
@@ -182,27 +185,44 @@ impl Labels {
         })
     }
 
+    /// Whether each word of a phrase speaks of the weather.
+    pub fn is_all_weather(&self, phrase: &str) -> bool {
+        plain(phrase).split(' ').all(|w| {
+            let word = w.trim_end_matches(|c: char| c.is_ascii_digit());
+            word.is_empty() || self.weather.contains(word) || self.small.contains(word)
+        })
+    }
+
     /// Whether a phrase names an observer.
     pub fn is_observer(&self, phrase: &str) -> bool {
         plain(phrase).split(' ').any(|w| self.observers.contains(w))
     }
 
-    /// Whether a phrase speaks of a bird's marks rather than of a place.
+    /// Whether a phrase speaks of birds and their marks rather than of a place.
     pub fn speaks_of_marks(&self, phrase: &str) -> bool {
+        if self.is_bird(phrase) {
+            return true;
+        }
         let words: Vec<&str> =
             phrase.split(|c: char| !c.is_alphanumeric()).filter(|w| !w.is_empty()).collect();
-        let hits: Vec<&&str> =
-            words.iter().filter(|w| self.marks.contains(&w.to_lowercase())).collect();
+        let hits = words.iter().filter(|w| self.marks.contains(&w.to_lowercase())).count();
         // "Black Mill" is a place, "black crown" is none.
         let named = words.iter().all(|w| {
             w.starts_with(|c: char| c.is_uppercase() || c.is_numeric())
                 || self.small.contains(&w.to_lowercase())
         });
-        if named {
-            hits.len() > 1 && hits.len() == words.len() && words.len() > 2
-        } else {
-            !hits.is_empty()
-        }
+        if named { hits == words.len() && hits > 2 } else { hits > 0 }
+    }
+
+    /// Whether a phrase is the name of a bird, or of several: "3 Heron", "Stonechats".
+    fn is_bird(&self, phrase: &str) -> bool {
+        let plain = plain(phrase);
+        let name = plain.trim_matches(|c: char| c.is_ascii_digit() || c == ' ');
+        let last = name.rsplit(' ').next().unwrap_or(name);
+        [name, last].iter().any(|n| {
+            self.birds.contains(*n)
+                || n.strip_suffix('s').is_some_and(|one| self.birds.contains(one))
+        }) && (name == last || name.split(' ').count() <= 3)
     }
 
     /// Whether a phrase is written as a name: its words have capitals, save the small ones, or at
@@ -236,5 +256,18 @@ fn mark_words(lexicon: &Lexicon) -> FxHashSet<String> {
         .single_words()
         .filter(|(_, node)| lexicon.vocabulary.kinds(*node) & wanted != 0)
         .map(|(word, _)| word.to_owned())
+        .collect()
+}
+
+/// Names of species and of groups.
+fn bird_names(lexicon: &Lexicon) -> FxHashSet<String> {
+    let wanted: KindSet =
+        ["species", "group", "yardstick"].iter().fold(0, |set, kind| set | lexicon.kind_set(kind));
+    lexicon
+        .vocabulary
+        .terms
+        .iter()
+        .filter(|term| term.kind.bit() & wanted != 0)
+        .flat_map(|term| term.forms.iter().map(|form| plain(form)))
         .collect()
 }

@@ -65,7 +65,9 @@ impl SourceMap {
         let Some(from) = upto.checked_sub(1).map(|i| self.segments[i]) else {
             return self.place(text, at).0;
         };
-        from.source + self.units.length(text.get(from.text..at).unwrap_or(""))
+        let end = from.source + self.units.length(text.get(from.text..at).unwrap_or(""));
+        // A sign that stands for undecodable bytes may be longer than they are.
+        self.segments.get(upto).map_or(end, |next| end.min(next.source))
     }
 
     /// The line of the first byte.

@@ -173,6 +173,7 @@ impl Memo<'_, '_> {
     fn tell(&mut self, line: &Line, used: Use, upto: usize) {
         let from = self.uses.last().map_or(line.start, |u| u.2.max(line.start));
         let end = if upto >= line.text.len() { line.end } else { line.source(upto) };
+        let end = end.max(from);
         let mut from = from;
         for &(_, start, stop) in &line.damage {
             let (start, stop) = (start.max(from), stop.min(end));

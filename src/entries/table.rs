@@ -19,8 +19,7 @@ const SAMPLE: usize = 20;
 struct Cell {
     text: String,
     map: SourceMap,
-    /// The bytes of the file, quotation marks and the sign behind it included.
-    start: u64,
+    /// The end in the file, quotation marks and the sign behind it included.
     end: u64,
     /// How many quotation marks were met.
     quotes: usize,
@@ -168,8 +167,7 @@ impl<R: Read> Rows<'_, R> {
                 }
                 row.start = line.start;
                 row.line = line.number;
-                cell =
-                    Cell { start: line.start, map: SourceMap::new(line.units), ..Cell::default() };
+                cell = Cell { map: SourceMap::new(line.units), ..Cell::default() };
                 open = true;
             } else if line.end - row.start > MOST_ROW {
                 return Err(unclosed(&row));
@@ -205,8 +203,7 @@ impl<R: Read> Rows<'_, R> {
             from += read;
             if let ReadFieldResult::Field { record_end } = result {
                 cell.end = if record_end { line.end } else { line.source(from) };
-                let next =
-                    Cell { start: cell.end, map: SourceMap::new(line.units), ..Cell::default() };
+                let next = Cell { map: SourceMap::new(line.units), ..Cell::default() };
                 row.cells.push(std::mem::replace(cell, next));
                 if record_end {
                     return Ok(true);
