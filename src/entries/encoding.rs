@@ -39,7 +39,7 @@ impl Units {
             Self::Utf8 => text.len(),
             Self::Utf16 => text.chars().map(|c| c.len_utf16() * 2).sum(),
             Self::Single => text.chars().count(),
-            Self::Double => text.chars().map(|c| if c.is_ascii() { 1 } else { 2 }).sum(),
+            Self::Double => text.chars().map(double).sum(),
         };
         count as u64
     }
@@ -48,6 +48,11 @@ impl Units {
     pub fn is_utf8(&self) -> bool {
         *self == Self::Utf8
     }
+}
+
+/// Of East Asian encodings: one byte for ASCII and for half-width kana, two for most others.
+const fn double(c: char) -> usize {
+    if c.is_ascii() || matches!(c, '\u{ff61}'..='\u{ff9f}') { 1 } else { 2 }
 }
 
 /// The mark at the start of a file that says its encoding, and its length.

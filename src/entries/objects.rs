@@ -160,7 +160,8 @@ fn object(
         // The raw value is a piece of the line, so its place is known.
         let offset = raw.get().as_ptr() as usize - content.as_ptr() as usize;
         let (text, map) = unescaped(&cells[at], raw.get(), offset, line);
-        let span = [map.place(&text, 0).0, map.end(&text, text.len())];
+        let place = |byte: u64| byte.min(line.end);
+        let span = [place(map.place(&text, 0).0), place(map.end(&text, text.len()))];
         sink_uses(sink, &mut from, Use::Heading, span[0], line);
         sink_uses(sink, &mut from, Use::Note, span[1], line);
         let entry = Entry { text, map, span, heading: Arc::new(heading), file: None };

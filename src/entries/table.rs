@@ -305,7 +305,8 @@ fn entry(
     if let Some(cell) = note.map(|n| std::mem::take(&mut row.cells[n])) {
         let mut text = cell.text;
         text.truncate(text.trim_end().len());
-        let bytes = [cell.map.place(&text, 0).0, cell.map.end(&text, text.len())];
+        let end = cell.end;
+        let bytes = [cell.map.place(&text, 0).0.min(end), cell.map.end(&text, text.len()).min(end)];
         span = Some((bytes, cell.end));
         let entry =
             Entry { text, map: cell.map, span: bytes, heading: Arc::new(heading), file: None };
