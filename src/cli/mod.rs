@@ -5,6 +5,7 @@ mod failure;
 mod files;
 mod lexicon_commands;
 mod note_commands;
+mod own_words;
 mod season;
 
 use anstream::ColorChoice;
@@ -15,7 +16,9 @@ use std::process::ExitCode;
 
 /// Runs the program and gives its exit code: 0 done, 1 something needs a look, 2 bad usage or input.
 pub fn run() -> ExitCode {
-    let args = Args::parse();
+    let mut args = Args::parse();
+    own_words::take(&mut args);
+    let args = args;
     match args.color {
         Color::Auto => {}
         Color::Always => ColorChoice::Always.write_global(),
@@ -30,6 +33,7 @@ pub fn run() -> ExitCode {
         Command::Lexicon { command } => match command {
             LexiconCommand::Check(check) => lexicon_commands::check(&args, check),
             LexiconCommand::Find(find) => lexicon_commands::find(&args, find),
+            LexiconCommand::Add(add) => own_words::add(&args, add),
         },
     };
     match done {

@@ -8,6 +8,8 @@ pub mod cells;
 pub mod columns;
 pub mod desk;
 pub mod object;
+mod plots;
+pub mod report;
 pub mod rows;
 pub mod tally;
 

@@ -61,7 +61,8 @@ pub fn columns(of: RowOf, lexicon: &Lexicon) -> Vec<Column> {
     match of {
         RowOf::Mark => out.extend(owned(&MARK)),
         RowOf::Bird => {
-            out.extend(owned(&[("bird", Kind::Int), ("named", Kind::Text)]));
+            // The whole bird is an area too, so the number has another name here.
+            out.extend(owned(&[("bird_number", Kind::Int), ("named", Kind::Text)]));
             let areas = lexicon.topography.iter().map(|a| lexicon.names.text(a.id));
             out.extend(areas.map(|id| (id.replace('-', "_"), Kind::Text)));
             out.extend(owned(&[("left_out", Kind::Text), ("unplaced", Kind::Text)]));

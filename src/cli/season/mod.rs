@@ -16,9 +16,10 @@ use outputs::{Output, Whole};
 use pipeline::{FileAccount, Work};
 use rectrix::entries::{Date, DateOrder, Field, Format, Heading, Labels, Plan};
 use rectrix::knowledge::Knowledge;
-use rectrix::season::Tally;
 use rectrix::season::archive::About;
+use rectrix::season::report::{Form, report};
 use rectrix::season::tally::Keep;
+use rectrix::season::{Desk, Tally};
 use std::process::ExitCode;
 use std::thread::available_parallelism;
 
@@ -103,6 +104,17 @@ fn finish(
     }
     if let Some(path) = &args.account {
         whole.push(Whole::of(path, account::json(tally, files).as_bytes())?);
+    }
+    for path in &args.report {
+        let ending = path.extension().map(|e| e.to_string_lossy().to_ascii_lowercase());
+        let form = match ending.as_deref() {
+            Some("md" | "markdown") => Form::Markdown,
+            _ => Form::Html,
+        };
+        let desk = Desk::new(work.knowledge, &work.region);
+        let text = report(&desk, tally, &args.title, form)
+            .map_err(|error| Failure::Write(std::io::Error::other(error)))?;
+        whole.push(Whole::of(path, text.as_bytes())?);
     }
     whole.into_iter().map(|w| w.place().map(|p| p.display().to_string())).collect()
 }
