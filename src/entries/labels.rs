@@ -268,6 +268,7 @@ fn bird_names(lexicon: &Lexicon) -> FxHashSet<String> {
         .terms
         .iter()
         .filter(|term| term.kind.bit() & wanted != 0)
-        .flat_map(|term| term.forms.iter().map(|form| plain(form)))
+        // Other forms are not stored with the built-in tables.
+        .map(|term| plain(lexicon.names.text(term.id)))
         .collect()
 }

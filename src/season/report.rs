@@ -60,7 +60,8 @@ struct Word {
     file: String,
     line: u64,
     around: String,
-    nearest: Option<String>,
+    /// Whether it is a word of the lexicon that found no place where it stood.
+    known: bool,
     add: String,
     aside: String,
 }
@@ -123,7 +124,7 @@ fn words(desk: &Desk<'_>, tally: &Tally) -> Vec<Word> {
                 file: lost.place.file.clone(),
                 line: lost.place.line,
                 around: lost.around.clone(),
-                nearest,
+                known: desk.knowledge.lexicon.vocabulary.find(word) != 0,
             }
         })
         .collect()

@@ -11,12 +11,15 @@ import time
 
 import pandas
 import pyarrow.parquet
+from dwca.darwincore.terms import TERMS
 from dwca.darwincore.utils import qualname
 from dwca.read import DwCAReader
 
 program, work = sys.argv[1], pathlib.Path(sys.argv[2])
 shutil.rmtree(work, ignore_errors=True)
 work.mkdir(parents=True)
+# Terms the standard gained after the reader's list was made.
+NEWER = {"organismQuantity", "verbatimIdentification"}
 SEASON = "corpus-synthetic/season"
 NAMES = ["season.jsonl", "season.csv", "season.parquet", "season.zip", "report.html", "account.json"]
 
@@ -77,7 +80,7 @@ with DwCAReader(first / "season.zip") as archive:
     for term in archive.descriptor.core.terms:
         short = term.rsplit("/", 1)[1]
         if "/dwc/terms/" in term:
-            assert qualname(short) == term, term
+            assert term in TERMS or short in NEWER, term
     blurred = [r for r in rows if r.data[qualname("dataGeneralizations")]]
     assert blurred, "the demo season names sensitive kinds"
     for row in blurred:
