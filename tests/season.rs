@@ -157,7 +157,7 @@ fn sensitive_kinds_lose_their_place_in_archives_only() {
     let path = folder.path().join("a.zip");
     let table = folder.path().join("a.csv");
     let note = "2026-05-12, Boathouse hide: brown, streaked below, long wings. Osprey.\n\n\
-                2026-05-13, Boathouse hide: like an osprey but smaller, white below. Common Gull.\n";
+                2026-05-13, Boathouse hide: white below, grey above. Common Gull.\n";
     let run = |more: &[&str]| {
         let args = [
             "-",

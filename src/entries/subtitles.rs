@@ -144,9 +144,8 @@ impl Memo<'_, '_> {
                 at += length;
                 continue;
             }
-            let length = rest[1..].find('<').map_or(rest.len(), |n| n + 1);
-            let length =
-                (length..=rest.len()).find(|n| rest.is_char_boundary(*n)).unwrap_or(rest.len());
+            let first = rest.chars().next().map_or(1, char::len_utf8);
+            let length = rest[first..].find('<').map_or(rest.len(), |n| n + first);
             if let Some(open) = &mut self.open {
                 let source = line.source(at);
                 if open.text.is_empty() {

@@ -345,10 +345,10 @@ fn eml(about: &About) -> String {
         let _ = writeln!(coverage, "      <!-- {} -->", escaped(&about.site).replace("--", "- "));
     }
     if let Some((first, last)) = &about.days {
-        let _ = write!(
+        let _ = writeln!(
             coverage,
             "      <temporalCoverage><rangeOfDates><beginDate><calendarDate>{first}</calendarDate></beginDate>\
-             <endDate><calendarDate>{last}</calendarDate></endDate></rangeOfDates></temporalCoverage>\n"
+             <endDate><calendarDate>{last}</calendarDate></endDate></rangeOfDates></temporalCoverage>"
         );
     }
     if !coverage.is_empty() {

@@ -17,6 +17,8 @@ const MOST_DESCRIPTIONS: usize = 60;
 const MOST_OBSERVERS: usize = 40;
 /// How many words get suggestions; each is a walk over the vocabulary.
 const MOST_NEAR: usize = 1;
+/// How alike a term must be to be named; a wrong one does more harm than none.
+const NEAR: f64 = 0.9;
 
 const MONTHS: [&str; 13] =
     ["?", "Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
@@ -114,10 +116,14 @@ fn words(desk: &Desk<'_>, tally: &Tally) -> Vec<Word> {
         .into_iter()
         .take(MOST_WORDS)
         .map(|(word, lost)| {
-            let nearest = suggestions(&desk.knowledge.lexicon, word, MOST_NEAR).into_iter().next();
-            let term = nearest.as_deref().map_or_else(|| "TERM".to_owned(), quoted);
+            let nearest = suggestions(&desk.knowledge.lexicon, word, MOST_NEAR)
+                .into_iter()
+                .find(|near| strsim::jaro_winkler(near, word) >= NEAR);
             Word {
-                add: format!("rectrix lexicon add {} --as {term}", quoted(word)),
+                add: nearest.map_or_else(
+                    || format!("rectrix lexicon add {} --as TERM", quoted(word)),
+                    |near| format!("rectrix lexicon add {} --as {}", quoted(word), quoted(&near)),
+                ),
                 aside: format!("rectrix lexicon add {}", quoted(word)),
                 word: word.to_owned(),
                 count: lost.count,
@@ -181,7 +187,7 @@ pub fn report(
         })
         .collect();
     let heads: Vec<String> = marks.iter().map(|m| m.title.clone()).collect();
-    marks.sort_by(|a, b| b.percent.cmp(&a.percent));
+    marks.sort_by_key(|m| std::cmp::Reverse(m.percent));
     let by_month = summed(tally, |_, month| month);
     let by_observer = summed(tally, |observer, _| observer.to_owned());
     let mut observers: Vec<Row> = by_observer
