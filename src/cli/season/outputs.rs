@@ -46,7 +46,7 @@ impl Kind {
     pub fn empty(&self) -> Maker {
         match self {
             Self::Objects | Self::Parted => Maker::Bytes(Vec::new()),
-            Self::Table(sign, _) => Maker::Csv(Csv::new(*sign)),
+            Self::Table(sign, _) => Maker::Csv(Box::new(Csv::new(*sign))),
             Self::Columns(_, columns) => Maker::Columns(Columns::new(columns)),
             Self::Archive(_) => Maker::Archive(Rows::default()),
         }
@@ -56,7 +56,7 @@ impl Kind {
 /// Gathers rows.
 pub enum Maker {
     Bytes(Vec<u8>),
-    Csv(Csv),
+    Csv(Box<Csv>),
     Columns(Columns),
     Archive(Rows),
 }
@@ -66,7 +66,7 @@ impl Maker {
     pub fn add(&mut self, kind: &Kind, desk: &Desk<'_>, read: &Read<'_>) -> io::Result<()> {
         match (self, kind) {
             (Self::Bytes(out), Kind::Objects) => object(desk, read, out)?,
-            (Self::Csv(out), Kind::Table(_, of)) => rows(*of, desk, read, out),
+            (Self::Csv(out), Kind::Table(_, of)) => rows(*of, desk, read, out.as_mut()),
             (Self::Columns(out), Kind::Columns(of, _)) => rows(*of, desk, read, out),
             (Self::Archive(out), Kind::Archive(archive)) => archive.rows(desk, read, out),
             _ => {}
