@@ -266,3 +266,24 @@ fn a_full_disk_and_a_closed_pipe() {
     assert_eq!(out.status.code(), Some(0));
     assert!(out.stderr.is_empty());
 }
+
+#[cfg(target_os = "linux")]
+#[test]
+fn an_interruption_ends_even_a_wait_for_input() {
+    use std::process::{Command, Stdio};
+    let folder = tempfile::tempdir().unwrap();
+    let old = folder.path().join("old.csv");
+    fs::write(&old, "old").unwrap();
+    let mut child = Command::new(env!("CARGO_BIN_EXE_rectrix"))
+        .args(["--no-own-words", "season", "-", "--out", name(&old)])
+        .stdin(Stdio::piped())
+        .stderr(Stdio::null())
+        .spawn()
+        .unwrap();
+    std::thread::sleep(std::time::Duration::from_millis(700));
+    let id = child.id().to_string();
+    assert!(Command::new("kill").args(["-INT", &id]).status().unwrap().success());
+    assert_eq!(child.wait().unwrap().code(), Some(130));
+    assert_eq!(fs::read(&old).unwrap(), b"old");
+    assert_eq!(fs::read_dir(folder.path()).unwrap().count(), 1);
+}

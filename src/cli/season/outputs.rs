@@ -14,6 +14,7 @@ use rectrix::season::{Desk, Read};
 use std::fs::{self, File};
 use std::io::{self, BufWriter, Seek, Write};
 use std::path::{Path, PathBuf};
+use std::sync::Mutex;
 use tempfile::NamedTempFile;
 
 /// How rows are written.
@@ -107,6 +108,19 @@ enum Sink {
     Archive { place: Box<Placed>, occurrences: BufWriter<File>, facts: BufWriter<File> },
 }
 
+/// Files that are not yet in their places.
+static UNFINISHED: Mutex<Vec<PathBuf>> = Mutex::new(Vec::new());
+
+/// Takes away files that are not yet in their places, before the process is ended from outside the work.
+/// Those that are in place have no such name any more.
+pub fn forget_unfinished() {
+    if let Ok(parts) = UNFINISHED.lock() {
+        for path in parts.iter() {
+            let _ = fs::remove_file(path);
+        }
+    }
+}
+
 /// A file that takes its place when it is whole.
 pub struct Placed {
     target: PathBuf,
@@ -148,6 +162,9 @@ impl Placed {
         #[cfg(unix)]
         builder.permissions(usual);
         let file = builder.tempfile_in(folder.unwrap_or(Path::new("."))).map_err(fail)?;
+        if let Ok(mut parts) = UNFINISHED.lock() {
+            parts.push(file.path().to_owned());
+        }
         Ok(Self { target, inner: Inner::Beside(file) })
     }
 

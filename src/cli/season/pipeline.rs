@@ -16,6 +16,7 @@ use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::mpsc::{Receiver, SyncSender, channel, sync_channel};
 use std::sync::{Arc, Mutex};
 use std::thread;
+use std::time::Duration;
 
 /// The text and the entries of a batch.
 const BATCH_BYTES: usize = 32 * 1024;
@@ -23,11 +24,18 @@ const BATCH_ENTRIES: usize = 128;
 /// The most remarks kept.
 const MOST_REMARKS: usize = 1_000;
 
+/// How long an interruption waits for the work to end by itself.
+const GRACE: Duration = Duration::from_secs(2);
+
 static STOP: AtomicBool = AtomicBool::new(false);
 
-/// Asks the work to stop.
+/// Asks the work to stop. Called on an interruption, in a thread of its own.
 pub fn stop() {
     STOP.store(true, Ordering::Relaxed);
+    // Whoever waits for input that does not come can't stop by itself.
+    thread::sleep(GRACE);
+    super::outputs::forget_unfinished();
+    std::process::exit(i32::from(super::INTERRUPTED));
 }
 
 /// Whether the work was asked to stop.
