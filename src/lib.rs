@@ -4,6 +4,7 @@
 pub mod accounts;
 pub mod built_in;
 pub mod diagnostic;
+pub mod entries;
 pub mod gaps;
 pub mod gold;
 pub mod grammar;
@@ -14,6 +15,7 @@ pub mod output;
 pub mod proof;
 pub mod reading;
 pub mod rules;
+pub mod season;
 pub mod span;
 pub mod standard;
 pub mod traits;

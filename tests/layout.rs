@@ -5,7 +5,7 @@ use std::fs::{read_dir, read_to_string};
 use std::path::{Path, PathBuf};
 
 /// The way the data goes. A module may use those before it, and itself.
-const ORDER: [&str; 17] = [
+const ORDER: [&str; 19] = [
     "span",
     "diagnostic",
     "words",
@@ -15,6 +15,7 @@ const ORDER: [&str; 17] = [
     "traits",
     "standard",
     "reading",
+    "entries",
     "proof",
     "gold",
     "gaps",
@@ -23,6 +24,7 @@ const ORDER: [&str; 17] = [
     "built_in",
     "matching",
     "output",
+    "season",
 ];
 
 /// The most lines of a source file.

@@ -17,6 +17,9 @@ pub struct Args {
     /// Your own lexicon files or folders (.lex, .rules, .acc); they override the built-in ones
     #[arg(long, global = true, value_name = "PATH")]
     pub lexicon: Vec<PathBuf>,
+    /// Leave aside the words of your own that `lexicon add` keeps
+    #[arg(long, global = true)]
+    pub no_own_words: bool,
     /// Colour in the output
     #[arg(long, global = true, value_enum, default_value_t = Color::Auto, value_name = "WHEN")]
     pub color: Color,
@@ -54,6 +57,12 @@ pub enum Command {
         rectrix compare \"Downy Woodpecker\" \"Hairy Woodpecker\"\n  \
         rectrix compare --note \"long bill, plain white outer tail\" \"Downy Woodpecker\" \"Hairy Woodpecker\"")]
     Compare(CompareArgs),
+    /// Clean a season of notebooks into tables, with nothing lost
+    #[command(after_help = "Examples:\n  \
+        rectrix season notebooks/ --out season.csv --report season.html\n  \
+        rectrix season fen.md memo.srt --out season.parquet --out season.zip --site \"Quillmere Fen\"\n  \
+        rectrix season log.csv --column note=log --column place=reach --rows bird --format csv")]
+    Season(Box<super::season::args::SeasonArgs>),
     /// Print the JSON Schema of the output of `read --format json`
     Schema,
     /// Look into the vocabulary, rules and accounts
@@ -148,6 +157,29 @@ pub enum LexiconCommand {
     Check(CheckArgs),
     /// Find terms by their forms, ids or meanings
     Find(FindArgs),
+    /// Add words of your own, for every command to know
+    #[command(after_help = "Examples:\n  \
+        rectrix lexicon add bibb --as throat\n  \
+        rectrix lexicon add clinker --as bearded-reedling --kind species\n  \
+        rectrix lexicon add staithe \"reed mere\"        # set aside: says nothing of a bird")]
+    Add(AddArgs),
+}
+
+/// What `lexicon add` takes.
+#[derive(Debug, clap::Args)]
+pub struct AddArgs {
+    /// Words or phrases; without --as they are set aside
+    #[arg(value_name = "WORD", required = true)]
+    pub words: Vec<String>,
+    /// The term they stand for: its id or one of its words
+    #[arg(long = "as", value_name = "TERM")]
+    pub term: Option<String>,
+    /// The kind of the term, where a word is of several
+    #[arg(long, value_name = "KIND", requires = "term")]
+    pub kind: Option<String>,
+    /// Keep them in this file instead of the usual one
+    #[arg(long, value_name = "FILE")]
+    pub file: Option<PathBuf>,
 }
 
 /// What `lexicon check` takes.

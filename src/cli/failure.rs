@@ -15,6 +15,8 @@ pub enum Failure {
     Input(io::Error),
     /// The output could not be written.
     Write(io::Error),
+    /// A file could not be written.
+    WriteFile(PathBuf, io::Error),
     /// Something given is not what it should be: what, and what to do.
     Bad(String, String),
     /// Lexicon files that can't be used.
@@ -29,6 +31,12 @@ impl fmt::Display for Failure {
             }
             Self::Input(error) => write!(f, "error: can't read standard input: {error}"),
             Self::Write(error) => write!(f, "error: can't write the output: {error}"),
+            Self::WriteFile(path, error) => write!(
+                f,
+                "error: can't write {}: {error}\n  help: no file was changed; see that the folder is \
+                 there, may be written to and has room",
+                path.display()
+            ),
             Self::Bad(what, hint) => write!(f, "error: {what}\n  help: {hint}"),
             Self::Lexicon(wrong) => write!(f, "{}", render(wrong).trim_end()),
         }

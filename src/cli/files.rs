@@ -27,6 +27,9 @@ pub fn layers(own: &[PathBuf]) -> Result<Layers, Failure> {
     for path in own {
         collect(path, true, &mut layers.own)?;
     }
+    if layers.own.len() > 1 {
+        super::own_words::first_stands(&mut layers.own);
+    }
     Ok(layers)
 }
 

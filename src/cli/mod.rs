@@ -6,6 +6,8 @@ mod failure;
 mod files;
 mod lexicon_commands;
 mod note_commands;
+mod own_words;
+mod season;
 
 use anstream::ColorChoice;
 use args::{Args, Color, Command, LexiconCommand};
@@ -15,7 +17,9 @@ use std::process::ExitCode;
 
 /// Runs the program and gives its exit code: 0 done, 1 something needs a look, 2 bad usage or input.
 pub fn run() -> ExitCode {
-    let args = Args::parse();
+    let mut args = Args::parse();
+    own_words::take(&mut args);
+    let args = args;
     match args.color {
         Color::Auto => {}
         Color::Always => ColorChoice::Always.write_global(),
@@ -26,10 +30,12 @@ pub fn run() -> ExitCode {
         Command::Gaps(note) => note_commands::gaps(&args, note),
         Command::Explain(note) => note_commands::explain(&args, note),
         Command::Compare(wanted) => compare::compare(&args, wanted),
+        Command::Season(season) => season::season(&args, season),
         Command::Schema => note_commands::schema(),
         Command::Lexicon { command } => match command {
             LexiconCommand::Check(check) => lexicon_commands::check(&args, check),
             LexiconCommand::Find(find) => lexicon_commands::find(&args, find),
+            LexiconCommand::Add(add) => own_words::add(&args, add),
         },
     };
     match done {

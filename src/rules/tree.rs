@@ -133,7 +133,9 @@ impl First {
     /// Whether a word of these kinds, or this one, can be the first.
     #[inline]
     pub fn holds(&self, kinds: KindSet, word: WordId) -> bool {
-        self.any || self.kinds & kinds != 0 || (!self.words.is_empty() && self.words.contains(&word))
+        self.any
+            || self.kinds & kinds != 0
+            || (!self.words.is_empty() && self.words.contains(&word))
     }
 
     fn join(&mut self, other: Self) {

@@ -1,0 +1,407 @@
+//! Dates and times in the forms in which people write them.
+
+use super::labels::Labels;
+use jiff::civil;
+use serde::{Deserialize, Serialize};
+use std::fmt;
+
+/// Which number of `5/6/2026` is the day, where both could be.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum DateOrder {
+    /// 5 June.
+    #[default]
+    DayFirst,
+    /// 6 May.
+    MonthFirst,
+}
+
+/// A day, or as much of it as is known.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct Date {
+    /// The year.
+    pub year: Option<i16>,
+    /// The month, from 1.
+    pub month: Option<i8>,
+    /// The day of the month, from 1.
+    pub day: Option<i8>,
+    /// Whether day and month could be the other way round.
+    pub either: bool,
+}
+
+impl Date {
+    /// A date that exists.
+    fn new(year: Option<i16>, month: i8, day: i8) -> Option<Self> {
+        // Without a year, 29 February may be.
+        civil::Date::new(year.unwrap_or(2000), month, day).ok()?;
+        Some(Self { year, month: Some(month), day: Some(day), either: false })
+    }
+
+    /// Whether it is a whole day of a known year.
+    pub const fn is_whole(&self) -> bool {
+        self.year.is_some() && self.month.is_some() && self.day.is_some()
+    }
+}
+
+impl fmt::Display for Date {
+    /// ISO 8601: `2026-05-12`, `2026-05`, `2026`; `--05-12` without a year.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match (self.year, self.month, self.day) {
+            (Some(y), Some(m), Some(d)) => write!(f, "{y:04}-{m:02}-{d:02}"),
+            (Some(y), Some(m), None) => write!(f, "{y:04}-{m:02}"),
+            (Some(y), None, _) => write!(f, "{y:04}"),
+            (None, Some(m), Some(d)) => write!(f, "--{m:02}-{d:02}"),
+            (None, Some(m), None) => write!(f, "--{m:02}"),
+            (None, None, _) => Ok(()),
+        }
+    }
+}
+
+impl Serialize for Date {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_str(self)
+    }
+}
+
+impl<'de> Deserialize<'de> for Date {
+    fn deserialize<D: serde::Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        let text = String::deserialize(deserializer)?;
+        iso(&text).ok_or_else(|| serde::de::Error::custom("expected a date such as 2026-05-12"))
+    }
+}
+
+/// The inverse of the way dates are shown.
+fn iso(text: &str) -> Option<Date> {
+    let (year, rest) = match text.strip_prefix("--") {
+        Some(rest) => (None, Some(rest)),
+        None => (Some(text.get(..4)?.parse().ok()?), text.get(5..)),
+    };
+    let mut parts = rest.unwrap_or("").split('-').filter(|p| !p.is_empty());
+    let month = parts.next().map(str::parse).transpose().ok()?;
+    let day = parts.next().map(str::parse).transpose().ok()?;
+    Some(Date { year, month, day, either: false })
+}
+
+/// Reads on in a text.
+#[derive(Clone, Copy)]
+struct At<'a> {
+    text: &'a str,
+    at: usize,
+}
+
+impl<'a> At<'a> {
+    fn rest(&self) -> &'a str {
+        &self.text[self.at..]
+    }
+
+    fn peek(&self) -> Option<char> {
+        self.rest().chars().next()
+    }
+
+    fn skip(&mut self, signs: &[char]) -> bool {
+        let length = self.rest().len() - self.rest().trim_start_matches(signs).len();
+        self.at += length;
+        length > 0
+    }
+
+    fn one_of(&mut self, signs: &[char]) -> Option<char> {
+        let sign = self.peek().filter(|c| signs.contains(c))?;
+        self.at += sign.len_utf8();
+        Some(sign)
+    }
+
+    /// A run of digits: its number and how many there are.
+    fn number(&mut self) -> Option<(u32, usize)> {
+        let rest = self.rest();
+        let length = rest.bytes().take_while(u8::is_ascii_digit).count();
+        let number = rest[..length].parse().ok()?;
+        self.at += length;
+        Some((number, length))
+    }
+
+    /// A run of letters.
+    fn word(&mut self) -> &'a str {
+        let rest = self.rest();
+        let length: usize =
+            rest.chars().take_while(|c| c.is_alphabetic()).map(char::len_utf8).sum();
+        self.at += length;
+        &rest[..length]
+    }
+
+    fn year(&mut self, short: bool) -> Option<i16> {
+        let mut next = *self;
+        let apostrophe = next.one_of(&['\'', '\u{2019}']).is_some();
+        let (number, digits) = next.number()?;
+        let year = match digits {
+            4 if (1700..=2200).contains(&number) => number,
+            2 if short || apostrophe => number + if number < 70 { 2000 } else { 1900 },
+            _ => return None,
+        };
+        if next.peek().is_some_and(|c| c.is_alphanumeric() && c != 'T') {
+            return None;
+        }
+        *self = next;
+        i16::try_from(year).ok()
+    }
+}
+
+const GAPS: [char; 4] = [' ', '\t', '\u{a0}', '\u{202f}'];
+
+/// A date at the start of a text, and how many bytes it takes.
+pub fn date_at(text: &str, labels: &Labels, order: DateOrder) -> Option<(Date, usize)> {
+    let mut at = At { text, at: 0 };
+    let mut day = at;
+    let weekday = labels.is_weekday(day.word());
+    if weekday {
+        day.one_of(&['.', ',']);
+        day.skip(&GAPS);
+        at = day;
+        at.one_of(&[',']);
+        at.skip(&GAPS);
+    }
+    let date = if at.peek()?.is_ascii_digit() {
+        from_number(&mut at, labels, order)?
+    } else {
+        from_month(&mut at, labels)?
+    };
+    let ended = match at.peek() {
+        None => true,
+        Some('T') => date.is_whole(),
+        Some(c) => !c.is_alphanumeric(),
+    };
+    ended.then_some((date, at.at))
+}
+
+fn small(number: u32) -> Option<i8> {
+    i8::try_from(number).ok()
+}
+
+/// `2026-05-12`, `20260512`, `12/5/26`, `12.05.2026`, `12th May 2026`, `12 May`.
+fn from_number(at: &mut At<'_>, labels: &Labels, order: DateOrder) -> Option<Date> {
+    let (first, digits) = at.number()?;
+    if digits == 8 {
+        let year = i16::try_from(first / 10_000).ok().filter(|y| (1700..=2200).contains(y))?;
+        return Date::new(Some(year), small(first / 100 % 100)?, small(first % 100)?);
+    }
+    if digits == 4 {
+        let year = i16::try_from(first).ok().filter(|y| (1700..=2200).contains(y))?;
+        let sign = at.one_of(&['-', '/', '.'])?;
+        let (month, digits) = at.number()?;
+        if at.one_of(&[sign]).is_none() {
+            let month =
+                small(month).filter(|m| (1..=12).contains(m) && digits == 2 && sign == '-')?;
+            return Some(Date { year: Some(year), month: Some(month), day: None, either: false });
+        }
+        let (day, _) = at.number()?;
+        return Date::new(Some(year), small(month)?, small(day)?);
+    }
+    if digits > 2 {
+        return None;
+    }
+    let mut next = *at;
+    if labels.is_ordinal(next.word()) {
+        *at = next;
+    }
+    // Digits alone: the sign between them is the same, and the year is there.
+    if let Some(sign) = at.one_of(&['/', '.', '-'])
+        && at.peek().is_some_and(|c| c.is_ascii_digit())
+    {
+        let (second, digits) = at.number()?;
+        let mut more = *at;
+        if more.one_of(&[sign]).is_some()
+            && let Some(year) = more.year(true)
+        {
+            *at = more;
+            return by_order(first, second, Some(year), order);
+        }
+        // "25/3: ..." or "25/3" alone; "5/6 of them" is none.
+        let parted = at.rest().is_empty()
+            || [". ", ", ", ": ", "; ", " - ", " – "].iter().any(|s| at.rest().starts_with(s));
+        let plain = sign == '/' && digits <= 2 && parted;
+        return plain.then(|| by_order(first, second, None, order)).flatten();
+    }
+    at.skip(&[' ', '\t', '\u{a0}', '-', '/', '.']);
+    let mut of = *at;
+    if labels.is_of(of.word()) && of.skip(&GAPS) {
+        *at = of;
+    }
+    let word = at.word();
+    let month = labels.month(word)?;
+    let mut year = *at;
+    let short = matches!(year.one_of(&['.', '-', '/']), Some('-' | '/'));
+    year.one_of(&[',']);
+    year.skip(&GAPS);
+    if let Some(found) = year.year(short) {
+        *at = year;
+        return Date::new(Some(found), month, small(first)?);
+    }
+    // "3 may be two": without a year the month wants its capital.
+    let capital = word.starts_with(char::is_uppercase);
+    capital.then(|| Date::new(None, month, small(first)?)).flatten()
+}
+
+fn by_order(first: u32, second: u32, year: Option<i16>, order: DateOrder) -> Option<Date> {
+    let (first, second) = (small(first)?, small(second)?);
+    let day_first = Date::new(year, second, first);
+    let month_first = Date::new(year, first, second);
+    let either = day_first.is_some() && month_first.is_some() && first != second;
+    let date = match order {
+        DateOrder::DayFirst => day_first.or(month_first),
+        DateOrder::MonthFirst => month_first.or(day_first),
+    };
+    date.map(|d| Date { either, ..d })
+}
+
+/// `May 12, 2026`, `May 12th`, `May 2026`.
+fn from_month(at: &mut At<'_>, labels: &Labels) -> Option<Date> {
+    let word = at.word();
+    let month = labels.month(word)?;
+    at.one_of(&['.', ',']);
+    if !at.skip(&[' ', '\t', '\u{a0}', '-']) {
+        return None;
+    }
+    let mut year = *at;
+    if let Some(year_found) = year.year(false) {
+        *at = year;
+        return Some(Date { year: Some(year_found), month: Some(month), day: None, either: false });
+    }
+    let (day, _) = at.number().filter(|(_, digits)| *digits <= 2)?;
+    let mut next = *at;
+    let ordinal = labels.is_ordinal(next.word());
+    if ordinal {
+        *at = next;
+    }
+    let mut year = *at;
+    year.one_of(&[',', '-']);
+    year.skip(&GAPS);
+    if let Some(found) = year.year(false) {
+        *at = year;
+        return Date::new(Some(found), month, small(day)?);
+    }
+    // "May 12:30" is no day.
+    let clock =
+        at.rest().starts_with(':') && at.rest()[1..].starts_with(|c: char| c.is_ascii_digit());
+    (word.starts_with(char::is_uppercase) && !clock)
+        .then(|| Date::new(None, month, small(day)?))
+        .flatten()
+}
+
+/// A time of day at the start of a text: `07:15`, `7.15am`, `0715h`, `7 pm`, `07:15-08:30`; and how
+/// many bytes it takes. `strict` refuses forms that could be a measure or a score.
+pub fn time_at(text: &str, strict: bool) -> Option<(String, usize)> {
+    let mut at = At { text, at: 0 };
+    at.one_of(&['T']);
+    let mut first = clock(&mut at, strict)?;
+    let mut next = at;
+    next.skip(&GAPS);
+    let dash = next.one_of(&['-', '–', '—', '/']).is_some();
+    let to = !dash && {
+        let mut word = next;
+        let found = word.word() == "to";
+        next = word;
+        found
+    };
+    if dash || to {
+        next.skip(&GAPS);
+        if let Some(second) = clock(&mut next, true)
+            && boundary(&next)
+        {
+            // "7-8.30pm": the first half is of the same half of the day.
+            if !first.half && second.half && second.hour >= 12 && first.hour + 12 <= second.hour {
+                first.hour += 12;
+            }
+            return Some((format!("{first}/{second}"), next.at));
+        }
+    }
+    boundary(&at).then(|| (first.to_string(), at.at))
+}
+
+fn boundary(at: &At<'_>) -> bool {
+    at.peek().is_none_or(|c| !c.is_alphanumeric() && !matches!(c, '%' | '"' | '″'))
+}
+
+struct Clock {
+    hour: u32,
+    minute: u32,
+    second: Option<u32>,
+    half: bool,
+}
+
+impl fmt::Display for Clock {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{:02}:{:02}", self.hour, self.minute)?;
+        self.second.map_or(Ok(()), |s| write!(f, ":{s:02}"))
+    }
+}
+
+fn clock(at: &mut At<'_>, strict: bool) -> Option<Clock> {
+    let mut next = *at;
+    let (first, digits) = next.number()?;
+    let mut sure = false;
+    let mut loose = false;
+    let (mut hour, mut minute, mut second) = (first, 0, None);
+    if digits == 4 {
+        (hour, minute) = (first / 100, first % 100);
+    } else if digits <= 2 {
+        let mut inner = next;
+        if let Some(sign) = inner.one_of(&[':', '.', 'h'])
+            && let Some((m, 2)) = inner.number()
+        {
+            minute = m;
+            sure = sign != '.';
+            loose = sign == '.';
+            next = inner;
+            if sign == ':'
+                && inner.one_of(&[':']).is_some()
+                && let Some((s, 2)) = inner.number()
+            {
+                second = Some(s);
+                next = inner;
+            }
+        }
+    } else {
+        return None;
+    }
+    let mut half = next;
+    half.skip(&GAPS);
+    let rest = half.rest();
+    let marks: [(&str, Option<u32>); 12] = [
+        ("a.m.", Some(0)),
+        ("p.m.", Some(12)),
+        ("am", Some(0)),
+        ("pm", Some(12)),
+        ("AM", Some(0)),
+        ("PM", Some(12)),
+        ("hours", None),
+        ("hrs", None),
+        ("h", None),
+        ("Z", None),
+        ("a", Some(0)),
+        ("p", Some(12)),
+    ];
+    let mut halved = false;
+    for (mark, add) in marks {
+        let after = rest.get(mark.len()..).unwrap_or("");
+        let ends = !after.starts_with(char::is_alphanumeric);
+        // A single letter must touch the number: "7a" but not "7 a bird".
+        let touches = mark.len() > 1 || half.at == next.at;
+        if rest.starts_with(mark) && ends && touches {
+            if let Some(add) = add {
+                if hour == 0 || hour > 12 {
+                    return None;
+                }
+                hour = hour % 12 + add;
+                halved = true;
+            }
+            half.at += mark.len();
+            next = half;
+            sure = true;
+            break;
+        }
+    }
+    let enough = sure || (!strict && (loose || digits == 4));
+    if !enough || hour > 24 || minute > 59 || second.is_some_and(|s| s > 60) {
+        return None;
+    }
+    *at = next;
+    Some(Clock { hour, minute, second, half: halved })
+}

@@ -1,0 +1,274 @@
+//! The words of headings: what fields are called, months, words of weather. All of them are entries
+//! `note …` of the lexicon.
+
+use crate::lexicon::Lexicon;
+use crate::lexicon::kinds::KindSet;
+use rustc_hash::{FxHashMap, FxHashSet};
+
+/// A field of a heading.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum Field {
+    /// The day.
+    Date,
+    /// The time of day.
+    Time,
+    /// The place.
+    Place,
+    /// Who saw it.
+    Observer,
+    /// How many.
+    Count,
+    /// The weather.
+    Weather,
+    /// The habitat.
+    Habitat,
+    /// What the observer took it for.
+    Identification,
+    /// A title.
+    Title,
+    /// The year of what follows.
+    Year,
+    /// The note itself.
+    Note,
+}
+
+impl Field {
+    /// Every field.
+    pub const ALL: [Self; 11] = [
+        Self::Date,
+        Self::Time,
+        Self::Place,
+        Self::Observer,
+        Self::Count,
+        Self::Weather,
+        Self::Habitat,
+        Self::Identification,
+        Self::Title,
+        Self::Year,
+        Self::Note,
+    ];
+
+    /// Its name.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Date => "date",
+            Self::Time => "time",
+            Self::Place => "place",
+            Self::Observer => "observer",
+            Self::Count => "count",
+            Self::Weather => "weather",
+            Self::Habitat => "habitat",
+            Self::Identification => "identification",
+            Self::Title => "title",
+            Self::Year => "year",
+            Self::Note => "note",
+        }
+    }
+
+    /// The field of a name.
+    pub fn find(name: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|f| f.name() == name)
+    }
+}
+
+/// The words of headings.
+#[derive(Clone, Debug, Default)]
+pub struct Labels {
+    fields: FxHashMap<String, Field>,
+    longest: usize,
+    months: FxHashMap<String, i8>,
+    weekdays: FxHashSet<String>,
+    ordinals: FxHashSet<String>,
+    of: FxHashSet<String>,
+    weather: FxHashSet<String>,
+    observers: FxHashSet<String>,
+    small: FxHashSet<String>,
+    times: FxHashSet<String>,
+    same: FxHashSet<String>,
+    /// Words that speak of a bird's marks, in lower case.
+    marks: FxHashSet<String>,
+    /// Names of birds, in lower case.
+    birds: FxHashSet<String>,
+}
+
+/// A name as it is looked up: lower case, letters and digits, single spaces.
+pub fn plain(name: &str) -> String {
+    let mut out = String::with_capacity(name.len());
+    for c in name.chars() {
+        if c.is_alphanumeric() {
+            out.extend(c.to_lowercase());
+        } else if !out.ends_with(' ') && !out.is_empty() {
+            out.push(' ');
+        }
+    }
+    out.truncate(out.trim_end().len());
+    out
+}
+
+impl Labels {
+    /// The words of a lexicon.
+    pub fn of(lexicon: &Lexicon) -> Self {
+        let mut out = Self::default();
+        for entry in lexicon.others("note") {
+            let words = || entry.items("also").map(plain).chain([plain(&entry.id)]);
+            let set = match entry.get("role").unwrap_or_default() {
+                "label" => {
+                    if let Some(field) = entry.get("gives").and_then(Field::find) {
+                        out.fields.extend(words().map(|w| (w, field)));
+                    }
+                    continue;
+                }
+                "month" => {
+                    if let Some(number) = entry.get("number").and_then(|n| n.parse().ok()) {
+                        out.months.extend(words().map(|w| (w, number)));
+                    }
+                    continue;
+                }
+                "weekday" => &mut out.weekdays,
+                "ordinal" => &mut out.ordinals,
+                "of" => &mut out.of,
+                "weather" => &mut out.weather,
+                "observer" => &mut out.observers,
+                "small" => &mut out.small,
+                "time" => &mut out.times,
+                "same" => &mut out.same,
+                _ => continue,
+            };
+            set.extend(words());
+        }
+        out.longest = out.fields.keys().map(|f| f.split(' ').count()).max().unwrap_or(0);
+        out.marks = mark_words(lexicon);
+        out.birds = bird_names(lexicon);
+        out
+    }
+
+    /// The field that a label names.
+    pub fn field(&self, label: &str) -> Option<Field> {
+        self.fields.get(&plain(label)).copied()
+    }
+
+    /// The month of a word, from 1.
+    pub fn month(&self, word: &str) -> Option<i8> {
+        self.months.get(&word.to_lowercase()).copied()
+    }
+
+    /// Whether a word is a day of the week.
+    pub fn is_weekday(&self, word: &str) -> bool {
+        !word.is_empty() && self.weekdays.contains(&word.to_lowercase())
+    }
+
+    /// Whether a word is the end of "12th".
+    pub fn is_ordinal(&self, word: &str) -> bool {
+        word.len() == 2 && self.ordinals.contains(&word.to_lowercase())
+    }
+
+    /// Whether a word is the "of" of "12th of May".
+    pub fn is_of(&self, word: &str) -> bool {
+        !word.is_empty() && self.of.contains(&word.to_lowercase())
+    }
+
+    /// Whether a phrase is a time of day without a clock.
+    pub fn is_time(&self, phrase: &str) -> bool {
+        self.times.contains(&plain(phrase))
+    }
+
+    /// Whether a phrase says that the day is the one before.
+    pub fn is_same(&self, phrase: &str) -> bool {
+        self.same.contains(&plain(phrase))
+    }
+
+    /// Whether a phrase speaks of the weather.
+    pub fn is_weather(&self, phrase: &str) -> bool {
+        plain(phrase).split(' ').any(|w| {
+            let word = w.trim_end_matches(|c: char| c.is_ascii_digit());
+            self.weather.contains(w) || self.weather.contains(word)
+        })
+    }
+
+    /// Whether each word of a phrase speaks of the weather.
+    pub fn is_all_weather(&self, phrase: &str) -> bool {
+        plain(phrase).split(' ').all(|w| {
+            let word = w.trim_end_matches(|c: char| c.is_ascii_digit());
+            word.is_empty() || self.weather.contains(word) || self.small.contains(word)
+        })
+    }
+
+    /// Whether a phrase names an observer.
+    pub fn is_observer(&self, phrase: &str) -> bool {
+        plain(phrase).split(' ').any(|w| self.observers.contains(w))
+    }
+
+    /// Whether a phrase speaks of birds and their marks rather than of a place.
+    pub fn speaks_of_marks(&self, phrase: &str) -> bool {
+        if self.is_bird(phrase) {
+            return true;
+        }
+        let words: Vec<&str> =
+            phrase.split(|c: char| !c.is_alphanumeric()).filter(|w| !w.is_empty()).collect();
+        let hits = words.iter().filter(|w| self.marks.contains(&w.to_lowercase())).count();
+        // "Black Mill" is a place, "black crown" is none.
+        let named = words.iter().all(|w| {
+            w.starts_with(|c: char| c.is_uppercase() || c.is_numeric())
+                || self.small.contains(&w.to_lowercase())
+        });
+        if named { hits == words.len() && hits > 2 } else { hits > 0 }
+    }
+
+    /// Whether a phrase is the name of a bird, or of several: "3 Heron", "Stonechats".
+    fn is_bird(&self, phrase: &str) -> bool {
+        let plain = plain(phrase);
+        let name = plain.trim_matches(|c: char| c.is_ascii_digit() || c == ' ');
+        let last = name.rsplit(' ').next().unwrap_or(name);
+        [name, last].iter().any(|n| {
+            self.birds.contains(*n)
+                || n.strip_suffix('s').is_some_and(|one| self.birds.contains(one))
+        }) && (name == last || name.split(' ').count() <= 3)
+    }
+
+    /// Whether a phrase is written as a name: its words have capitals, save the small ones, or at
+    /// least two of few do.
+    pub fn is_named(&self, phrase: &str) -> bool {
+        let words: Vec<&str> = phrase.split_whitespace().collect();
+        let capital = |w: &&&str| w.starts_with(char::is_uppercase);
+        let capitals = words.iter().filter(capital).count();
+        let others = words
+            .iter()
+            .filter(|w| w.starts_with(char::is_lowercase) && !self.small.contains(&plain(w)))
+            .count();
+        words.first().is_some_and(|w| w.starts_with(char::is_uppercase))
+            && (others == 0 || (capitals >= 2 && words.len() <= 4))
+    }
+
+    /// How many words the longest label has.
+    pub const fn longest(&self) -> usize {
+        self.longest
+    }
+}
+
+/// Single words of kinds that stand for parts of a bird and for what is seen there.
+fn mark_words(lexicon: &Lexicon) -> FxHashSet<String> {
+    let wanted: KindSet =
+        ["area", "area-ed", "colour", "tone", "pattern", "mark", "shape", "build", "size"]
+            .iter()
+            .fold(0, |set, kind| set | lexicon.kind_set(kind));
+    lexicon
+        .vocabulary
+        .single_words()
+        .filter(|(_, node)| lexicon.vocabulary.kinds(*node) & wanted != 0)
+        .map(|(word, _)| word.to_owned())
+        .collect()
+}
+
+/// Names of species and of groups.
+fn bird_names(lexicon: &Lexicon) -> FxHashSet<String> {
+    let wanted: KindSet =
+        ["species", "group", "yardstick"].iter().fold(0, |set, kind| set | lexicon.kind_set(kind));
+    lexicon
+        .vocabulary
+        .terms
+        .iter()
+        .filter(|term| term.kind.bit() & wanted != 0)
+        // Other forms are not stored with the built-in tables.
+        .map(|term| plain(lexicon.names.text(term.id)))
+        .collect()
+}

@@ -1,0 +1,242 @@
+//! Dictated memos as subtitles, SRT or WebVTT: cues that follow one another without a long silence
+//! are one entry; its time within the recording is kept.
+
+use super::dates::DateOrder;
+use super::labels::Field;
+use super::lines::{Line, Lines};
+use super::map::SourceMap;
+use super::{Broken, Entry, Heading, MOST_ENTRY, Plan, Remark, Sink, Trouble, Use};
+use std::io::Read;
+use std::sync::Arc;
+
+/// An entry being gathered.
+struct Open {
+    text: String,
+    map: SourceMap,
+    first: u64,
+    start: Time,
+    end: Time,
+    speaker: Option<String>,
+}
+
+/// A time within a recording.
+#[derive(Clone, Debug, Default, PartialEq)]
+struct Time {
+    seconds: f64,
+    written: String,
+}
+
+#[derive(Clone, Copy, PartialEq)]
+enum Within {
+    /// Between cues.
+    Nothing,
+    /// In the text of a cue.
+    Cue,
+    /// In a comment or a style sheet.
+    Aside,
+}
+
+/// Parts a memo.
+pub fn part<R: Read>(
+    plan: &Plan<'_>,
+    lines: &mut Lines<R>,
+    sink: &mut dyn Sink,
+) -> Result<(), Broken> {
+    if lines.mark() > 0 {
+        sink.bytes(Use::Syntax, 0, lines.mark());
+    }
+    let mut memo = Memo { plan, open: None, within: Within::Nothing, uses: Vec::new() };
+    let mut line = Line::default();
+    let mut cues = 0usize;
+    while lines.next(&mut line)? {
+        if let Some(first) = line.damage.first() {
+            sink.remark(Remark { line: line.number, byte: first.1, what: Trouble::Undecodable });
+        }
+        cues += usize::from(memo.line(&line, sink)?);
+    }
+    memo.close(sink)?;
+    if cues == 0 && lines.place() > 0 {
+        return Err(Broken::At(
+            1,
+            0,
+            "no cue with its times".to_owned(),
+            "a cue is a line such as `00:00:01,000 --> 00:00:04,000` with the words below it; plain text goes in a .txt file".to_owned(),
+        ));
+    }
+    Ok(())
+}
+
+struct Memo<'a, 'p> {
+    plan: &'a Plan<'p>,
+    open: Option<Open>,
+    within: Within,
+    uses: Vec<(Use, u64, u64)>,
+}
+
+impl Memo<'_, '_> {
+    /// Takes a line; whether it began a cue.
+    fn line(&mut self, line: &Line, sink: &mut dyn Sink) -> Result<bool, Broken> {
+        let content = line.content().trim();
+        if content.is_empty() {
+            self.within = Within::Nothing;
+            self.tell(line, Use::Blank, line.text.len());
+            return Ok(false);
+        }
+        if let Some((start, end)) = times(content) {
+            let apart = self
+                .open
+                .as_ref()
+                .is_some_and(|o| start.seconds - o.end.seconds >= self.plan.pause);
+            if apart {
+                self.close(sink)?;
+            }
+            self.tell(line, Use::Heading, line.content);
+            self.tell(line, Use::Blank, line.text.len());
+            let open = self.open.get_or_insert_with(|| Open {
+                text: String::new(),
+                map: SourceMap::new(line.units),
+                first: line.end,
+                start,
+                end: Time::default(),
+                speaker: None,
+            });
+            open.end = end;
+            self.within = Within::Cue;
+            return Ok(true);
+        }
+        let aside = ["NOTE", "STYLE", "REGION", "WEBVTT"].iter().any(|w| {
+            content.strip_prefix(w).is_some_and(|r| r.is_empty() || r.starts_with([' ', '\t', ':']))
+        });
+        if self.within == Within::Nothing && aside {
+            self.within = Within::Aside;
+        }
+        if self.within != Within::Cue {
+            self.tell(line, Use::Syntax, line.text.len());
+            return Ok(false);
+        }
+        self.words(line, sink)?;
+        Ok(false)
+    }
+
+    /// Adds the words of a cue; tags in angle brackets are left out.
+    fn words(&mut self, line: &Line, sink: &mut dyn Sink) -> Result<(), Broken> {
+        if self.open.as_ref().is_some_and(|o| o.text.len() + line.text.len() > MOST_ENTRY) {
+            let (start, end) =
+                self.open.as_ref().map(|o| (o.end.clone(), o.end.clone())).unwrap_or_default();
+            self.close(sink)?;
+            sink.remark(Remark { line: line.number, byte: line.start, what: Trouble::Parted });
+            let map = SourceMap::new(line.units);
+            let first = line.start;
+            self.open = Some(Open { text: String::new(), map, first, start, end, speaker: None });
+        }
+        let content = line.content();
+        let mut at = 0;
+        while at < content.len() {
+            let rest = &content[at..];
+            let tag = rest.starts_with('<').then(|| rest.find('>')).flatten().map(|n| n + 1);
+            if let Some(length) = tag {
+                if let Some(open) = &mut self.open
+                    && let Some(name) = speaker(&rest[..length])
+                {
+                    open.speaker.get_or_insert(name);
+                }
+                self.tell(line, Use::Syntax, at + length);
+                at += length;
+                continue;
+            }
+            let first = rest.chars().next().map_or(1, char::len_utf8);
+            let length = rest[first..].find('<').map_or(rest.len(), |n| n + first);
+            if let Some(open) = &mut self.open {
+                let source = line.source(at);
+                if open.text.is_empty() {
+                    open.first = source;
+                }
+                open.map.push(open.text.len(), source, line.number);
+                for damage in line.damage.iter().filter(|d| at <= d.0 && d.0 < at + length) {
+                    let behind = damage.0 + '\u{fffd}'.len_utf8() - at;
+                    open.map.push(open.text.len() + behind, damage.2, line.number);
+                }
+                open.text.push_str(&rest[..length]);
+            }
+            self.tell(line, Use::Note, at + length);
+            at += length;
+        }
+        if let Some(open) = &mut self.open {
+            open.map.push(open.text.len(), line.source(line.content), line.number);
+            open.text.push(' ');
+        }
+        self.tell(line, Use::Blank, line.text.len());
+        Ok(())
+    }
+
+    fn tell(&mut self, line: &Line, used: Use, upto: usize) {
+        let from = self.uses.last().map_or(line.start, |u| u.2.max(line.start));
+        let end = if upto >= line.text.len() { line.end } else { line.source(upto) };
+        let end = end.max(from);
+        let mut from = from;
+        for &(_, start, stop) in &line.damage {
+            let (start, stop) = (start.max(from), stop.min(end));
+            if start < stop {
+                self.uses.push((used, from, start));
+                self.uses.push((Use::Undecodable, start, stop));
+                from = stop;
+            }
+        }
+        self.uses.push((used, from, end));
+    }
+
+    fn close(&mut self, sink: &mut dyn Sink) -> Result<(), Broken> {
+        let mut going = true;
+        if let Some(mut open) = self.open.take() {
+            open.text.truncate(open.text.trim_end().len());
+            if !open.text.is_empty() {
+                let mut heading: Heading = self.plan.heading.clone();
+                if let Some(speaker) = &open.speaker {
+                    let order = DateOrder::default();
+                    heading.set(Field::Observer, speaker, self.plan.labels, order);
+                }
+                let span = [open.first, open.map.end(&open.text, open.text.len())];
+                let recording = format!("{} - {}", open.start.written, open.end.written);
+                heading.other.push(("recording".to_owned(), recording));
+                let entry = Entry {
+                    text: open.text,
+                    map: open.map,
+                    span,
+                    heading: Arc::new(heading),
+                    file: None,
+                };
+                going = sink.entry(entry);
+            }
+        }
+        for (used, start, end) in self.uses.drain(..).filter(|u| u.1 < u.2) {
+            sink.bytes(used, start, end);
+        }
+        if going { Ok(()) } else { Err(Broken::Stopped) }
+    }
+}
+
+/// `<v Warden>` or `<v.loud Warden>`: who speaks.
+fn speaker(tag: &str) -> Option<String> {
+    let inner = tag.strip_prefix("<v")?.strip_suffix('>')?;
+    let name = if inner.starts_with('.') { inner.split_once(' ')?.1 } else { inner };
+    let name = name.trim();
+    (!name.is_empty()).then(|| name.to_owned())
+}
+
+/// `00:00:02,100 --> 00:00:14,800`, with what may stand behind it.
+fn times(line: &str) -> Option<(Time, Time)> {
+    let (start, rest) = line.split_once("-->")?;
+    let end = rest.trim_start().split(char::is_whitespace).next()?;
+    Some((time(start.trim())?, time(end.trim())?))
+}
+
+fn time(text: &str) -> Option<Time> {
+    let mut seconds = 0.0;
+    let mut parts = 0;
+    for part in text.split(':') {
+        seconds =
+            seconds * 60.0 + part.replace(',', ".").parse::<f64>().ok().filter(|n| *n >= 0.0)?;
+        parts += 1;
+    }
+    (2..=3).contains(&parts).then(|| Time { seconds, written: text.replace(',', ".") })
+}

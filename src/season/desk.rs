@@ -1,0 +1,231 @@
+//! Reading one entry: its marks by bird, and what the description leaves out.
+
+use crate::entries::{Entry, SourceMap};
+use crate::gaps::{DescriptionMark, State, description};
+use crate::knowledge::Knowledge;
+use crate::lexicon::Lexicon;
+use crate::lexicon::names::Name;
+use crate::reading::{Reader, Reading};
+use crate::span::Span;
+use crate::traits::{Polarity, Trait};
+use rustc_hash::FxHashMap;
+
+/// Marks of a full description, one bit each.
+pub type MarkSet = u64;
+
+/// When a description is good enough for a record, as the lexicon says.
+#[derive(Clone, Debug, Default)]
+pub struct Enough {
+    /// How many marks must be told.
+    pub least: u32,
+    /// Marks that must be among them.
+    pub needs: MarkSet,
+    /// The same, in words.
+    pub words: String,
+}
+
+/// Reads entries; one for each thread.
+pub struct Desk<'a> {
+    /// Everything the program knows.
+    pub knowledge: &'a Knowledge,
+    /// The marks of a full description.
+    pub description: Vec<DescriptionMark>,
+    /// When a description is good enough.
+    pub enough: Enough,
+    reader: Reader<'a>,
+    pato: FxHashMap<Name, &'a str>,
+    /// Which marks of a description a trait speaks of, by area, aspect and whether it was unseen.
+    masks: FxHashMap<(Name, Name, bool), MarkSet>,
+}
+
+/// One bird of an entry.
+#[derive(Clone, Debug, Default)]
+pub struct BirdRead {
+    /// Its number in the note, from 1.
+    pub bird: u32,
+    /// Its traits in topographical order, by their places in the reading.
+    pub traits: Vec<usize>,
+    /// Marks that were seen.
+    pub recorded: MarkSet,
+    /// Marks that were looked for and are not there.
+    pub absent: MarkSet,
+    /// Marks that could not be seen.
+    pub unseen: MarkSet,
+    /// Marks that the note does not speak of.
+    pub left_out: MarkSet,
+}
+
+impl BirdRead {
+    /// Whether the description is good enough for a record.
+    pub const fn is_enough(&self, enough: &Enough) -> bool {
+        let told = self.recorded | self.absent;
+        told.count_ones() >= enough.least && told & enough.needs == enough.needs
+    }
+}
+
+/// An entry, read.
+#[derive(Clone, Debug)]
+pub struct Read<'e> {
+    /// The entry.
+    pub entry: &'e Entry,
+    /// The file's name.
+    pub file: &'e str,
+    /// What was read.
+    pub reading: Reading,
+    /// Its birds, by number; none where no mark was found.
+    pub birds: Vec<BirdRead>,
+    /// Birds named by the observer, each once: in the note or as its identification.
+    pub named: Vec<Name>,
+}
+
+impl Read<'_> {
+    /// The bytes and the line of the file for a stretch of the note.
+    pub fn place(&self, span: Span) -> ([u64; 2], u64) {
+        place(&self.entry.map, &self.entry.text, span)
+    }
+}
+
+fn place(map: &SourceMap, text: &str, span: Span) -> ([u64; 2], u64) {
+    let (start, line) = map.place(text, span.start);
+    ([start, map.end(text, span.end)], line)
+}
+
+impl<'a> Desk<'a> {
+    /// A desk for a region.
+    pub fn new(knowledge: &'a Knowledge, region: &str) -> Self {
+        let description = description(&knowledge.lexicon);
+        let enough = enough(&knowledge.lexicon, &description);
+        Self {
+            knowledge,
+            reader: knowledge.reader(region),
+            pato: knowledge
+                .lexicon
+                .vocabulary
+                .terms
+                .iter()
+                .filter_map(|t| t.pato.as_deref().map(|pato| (t.id, pato)))
+                .collect(),
+            description,
+            enough,
+            masks: FxHashMap::default(),
+        }
+    }
+
+    /// The text of a name.
+    pub fn text(&self, name: Name) -> &'a str {
+        self.knowledge.lexicon.names.text(name)
+    }
+
+    /// The outside id of a trait's value.
+    pub fn pato(&self, one: &Trait) -> Option<&'a str> {
+        self.pato.get(&one.value.term()).copied()
+    }
+
+    /// The ids of the marks in a set.
+    pub fn ids(&self, set: MarkSet) -> impl Iterator<Item = &str> {
+        let marked = move |i: &usize| set >> i & 1 == 1;
+        self.description
+            .iter()
+            .enumerate()
+            .filter(move |(i, _)| marked(i))
+            .map(|(_, m)| m.id.as_str())
+    }
+
+    /// Reads an entry.
+    pub fn read<'e>(&mut self, entry: &'e Entry, file: &'e str) -> Read<'e> {
+        let reading = self.reader.read(&entry.text);
+        let birds = self.birds(&reading);
+        let mut named: Vec<Name> = Vec::new();
+        let mut add = |list: &[crate::reading::Named]| {
+            for one in list {
+                if !named.contains(&one.bird) {
+                    named.push(one.bird);
+                }
+            }
+        };
+        match &entry.heading.identification {
+            Some(text) => add(&self.reader.read(text).named),
+            None => add(&reading.named),
+        }
+        Read { entry, file: entry.file.as_deref().unwrap_or(file), reading, birds, named }
+    }
+
+    fn birds(&mut self, reading: &Reading) -> Vec<BirdRead> {
+        let lexicon = &self.knowledge.lexicon;
+        let mut order: Vec<usize> = (0..reading.traits.len()).collect();
+        order.sort_by_key(|&i| {
+            let one = &reading.traits[i];
+            (one.bird, lexicon.topography.order(one.area), one.parts.hull(), i)
+        });
+        let mut out: Vec<BirdRead> = Vec::new();
+        for i in order {
+            let one = &reading.traits[i];
+            if out.last().is_none_or(|b| b.bird != one.bird) {
+                out.push(BirdRead { bird: one.bird, ..BirdRead::default() });
+            }
+            let mask = self.mask(one);
+            let Some(bird) = out.last_mut() else {
+                continue;
+            };
+            bird.traits.push(i);
+            *match one.polarity {
+                Polarity::Present => &mut bird.recorded,
+                Polarity::Absent => &mut bird.absent,
+                Polarity::Unseen => &mut bird.unseen,
+            } |= mask;
+        }
+        let all = (0..self.description.len()).fold(0, |set, i| set | 1 << i);
+        for bird in &mut out {
+            // As in a single note: what was seen stands before what was not.
+            bird.absent &= !bird.recorded;
+            bird.unseen &= !(bird.recorded | bird.absent);
+            bird.left_out = all & !(bird.recorded | bird.absent | bird.unseen);
+        }
+        out
+    }
+
+    fn mask(&mut self, one: &Trait) -> MarkSet {
+        let key = (one.area, one.aspect, one.polarity == Polarity::Unseen);
+        if let Some(mask) = self.masks.get(&key) {
+            return *mask;
+        }
+        let lexicon = &self.knowledge.lexicon;
+        let mask = self
+            .description
+            .iter()
+            .take(MarkSet::BITS as usize)
+            .enumerate()
+            .filter(|(_, mark)| mark.holds(lexicon, one))
+            .fold(0, |set, (i, _)| set | 1 << i);
+        self.masks.insert(key, mask);
+        mask
+    }
+
+    /// What a bird's description says of a mark.
+    pub const fn state(bird: &BirdRead, mark: usize) -> State {
+        if bird.recorded >> mark & 1 == 1 {
+            State::Recorded
+        } else if bird.absent >> mark & 1 == 1 {
+            State::Absent
+        } else if bird.unseen >> mark & 1 == 1 {
+            State::Unseen
+        } else {
+            State::LeftOut
+        }
+    }
+}
+
+fn enough(lexicon: &Lexicon, description: &[DescriptionMark]) -> Enough {
+    let Some(entry) = lexicon.others("note").find(|e| e.get("role") == Some("record")) else {
+        return Enough::default();
+    };
+    let needs = entry
+        .items("needs")
+        .filter_map(|id| description.iter().position(|m| m.id == id))
+        .fold(0, |set, i| set | 1 << i);
+    Enough {
+        least: entry.get("least").and_then(|n| n.parse().ok()).unwrap_or(0),
+        needs,
+        words: entry.get("means").unwrap_or_default().to_owned(),
+    }
+}

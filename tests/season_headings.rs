@@ -1,0 +1,170 @@
+//! Heading data: dates, times, places and the like, in the forms in which people write them.
+
+use rectrix::built_in;
+use rectrix::entries::dates::{date_at, time_at};
+use rectrix::entries::heading::{Reading, heading_of, heading_of_name};
+use rectrix::entries::{DateOrder, Labels};
+use std::sync::LazyLock;
+
+static LABELS: LazyLock<Labels> = LazyLock::new(|| Labels::of(&built_in::knowledge().lexicon));
+
+fn date(text: &str) -> Option<(String, usize)> {
+    date_at(text, &LABELS, DateOrder::DayFirst).map(|(d, n)| (d.to_string(), n))
+}
+
+#[test]
+fn reads_the_usual_forms() {
+    for (text, wanted) in [
+        ("2026-05-12", "2026-05-12"),
+        ("2026/5/12", "2026-05-12"),
+        ("20260512", "2026-05-12"),
+        ("12/5/26", "2026-05-12"),
+        ("12.05.2026", "2026-05-12"),
+        ("5/13/2026", "2026-05-13"),
+        ("12 May 2026", "2026-05-12"),
+        ("12th May, 2026", "2026-05-12"),
+        ("12 of May 2026", "2026-05-12"),
+        ("Tues. 12th May 2026", "2026-05-12"),
+        ("Tuesday, May 12, 2026", "2026-05-12"),
+        ("May 12th 2026", "2026-05-12"),
+        ("12-May-26", "2026-05-12"),
+        ("12 May '26", "2026-05-12"),
+        ("12 May", "--05-12"),
+        ("May 12", "--05-12"),
+        ("SEPT 3 1998", "1998-09-03"),
+        ("May 2026", "2026-05"),
+        ("2026-05", "2026-05"),
+        ("25/3", "--03-25"),
+    ] {
+        assert_eq!(date(text), Some((wanted.to_owned(), text.len())), "{text}");
+    }
+}
+
+#[test]
+fn what_follows_a_day_is_not_its_year() {
+    assert_eq!(date("Tues 7 Jan. 10 of us"), Some(("--01-07".to_owned(), 10)));
+}
+
+#[test]
+fn leaves_alone_what_is_no_date() {
+    for text in [
+        "12 birds",
+        "3 may be two",
+        "May have been",
+        "31/2/2026",
+        "32 May 2026",
+        "5/6 of them",
+        "3.5 inches",
+        "Tuesday group",
+        "2 marsh birds",
+        "1234",
+        "9 inches long",
+    ] {
+        assert_eq!(date(text), None, "{text}");
+    }
+}
+
+#[test]
+fn reads_times() {
+    for (text, wanted) in [
+        ("07:15", "07:15"),
+        ("7.15am", "07:15"),
+        ("7 pm", "19:00"),
+        ("0715h", "07:15"),
+        ("0715 hrs", "07:15"),
+        ("07:15-08:30", "07:15/08:30"),
+        ("7-8.30pm", "19:00/20:30"),
+        ("7:05:30", "07:05:30"),
+    ] {
+        let strict = !text.starts_with("7-");
+        if strict {
+            let found = time_at(text, true);
+            assert_eq!(found, Some((wanted.to_owned(), text.len())), "{text}");
+        }
+    }
+    for text in ["7 birds", "3.5 inches", "8:1", "25:00", "0715", "7 a bird", "12.30"] {
+        assert_eq!(time_at(text, true), None, "{text}");
+    }
+    assert_eq!(time_at("0715", false).map(|t| t.0), Some("07:15".to_owned()));
+}
+
+fn read(line: &str, marked: bool) -> (Vec<String>, String) {
+    let reading = Reading { labels: &LABELS, order: DateOrder::DayFirst, marked };
+    let found = heading_of(line, reading);
+    let fields = found.fields.iter().map(|(f, v)| format!("{}={v}", f.name())).collect();
+    (fields, line[found.used..].to_owned())
+}
+
+#[test]
+fn parts_heading_and_note() {
+    for (line, fields, note) in [
+        (
+            "12 May 2026, 07:15, Boathouse hide",
+            &["date=12 May 2026", "time=07:15", "place=Boathouse hide"][..],
+            "",
+        ),
+        (
+            "12/5/26 6.40am Boathouse: small brown bird, streaked",
+            &["date=12/5/26", "time=06:40", "place=Boathouse"],
+            "small brown bird, streaked",
+        ),
+        ("07:15 two on the mud", &["time=07:15"], "two on the mud"),
+        (
+            "Place: Boathouse hide; Weather: dull, SW 3",
+            &["place=Boathouse hide", "weather=dull, SW 3"],
+            "",
+        ),
+        ("Observer: warden, Weather: dull", &["observer=warden", "weather=dull"], ""),
+        (
+            "12 May 2026, east sluice, Tuesday group, overcast, light SW",
+            &[
+                "date=12 May 2026",
+                "place=east sluice",
+                "observer=Tuesday group",
+                "weather=overcast, light SW",
+            ],
+            "",
+        ),
+        (
+            "Reserve walk, 20 May 2026, Sluice Pool, child 1",
+            &["title=Reserve walk", "date=20 May 2026", "place=Sluice Pool", "observer=child 1"],
+            "",
+        ),
+        ("same morning, East Carr", &["place=East Carr"], ""),
+        (
+            "January 28th. Main Mere 9.45. Drakes with red-brown head",
+            &["date=January 28th", "place=Main Mere", "time=09:45"],
+            "Drakes with red-brown head",
+        ),
+        ("3 May: small brown bird", &["date=3 May"], "small brown bird"),
+        (
+            "12 May 2026. Heard singing from the reeds, then dropped down.",
+            &["date=12 May 2026"],
+            "Heard singing from the reeds, then dropped down.",
+        ),
+        ("small brown bird, streaked", &[], "small brown bird, streaked"),
+        ("Bill: short and thick", &[], "Bill: short and thick"),
+        ("Boathouse hide", &[], "Boathouse hide"),
+        ("Place: Boathouse. Small brown bird.", &["place=Boathouse"], "Small brown bird."),
+    ] {
+        let (found, rest) = read(line, false);
+        assert_eq!(found, fields, "{line}");
+        assert_eq!(rest, note, "{line}");
+    }
+}
+
+#[test]
+fn marked_headings_need_no_date() {
+    assert_eq!(read("Boathouse hide", true).0, ["place=Boathouse hide"]);
+    let (fields, note) = read("small streaked bird by the sluice", true);
+    assert!(fields.is_empty());
+    assert_eq!(note, "small streaked bird by the sluice");
+}
+
+#[test]
+fn names_of_files_carry_dates() {
+    let found = heading_of_name("memo_20260512_0715", &LABELS, DateOrder::DayFirst);
+    assert_eq!(found.0.map(|d| d.to_string()).as_deref(), Some("2026-05-12"));
+    assert_eq!(found.1.as_deref(), Some("07:15"));
+    assert_eq!(heading_of_name("notes-3", &LABELS, DateOrder::DayFirst), (None, None));
+}
