@@ -280,6 +280,8 @@ fn an_interruption_ends_even_a_wait_for_input() {
         .stderr(Stdio::null())
         .spawn()
         .unwrap();
+    // Waiting for the program would close its input, and an empty input ends it by itself.
+    let _input = child.stdin.take();
     std::thread::sleep(std::time::Duration::from_millis(700));
     let id = child.id().to_string();
     assert!(Command::new("kill").args(["-INT", &id]).status().unwrap().success());
