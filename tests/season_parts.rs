@@ -172,6 +172,13 @@ fn marks_of_inches_are_no_quotation_marks() {
 }
 
 #[test]
+fn byte_order_marks_between_joined_tables_are_no_cells() {
+    let file = "date,note\n1,black hood\n\u{feff}2,white rump\n\u{feff}";
+    let seen = check(file, Format::Comma);
+    assert_eq!(texts(&seen), ["black hood", "white rump"]);
+}
+
+#[test]
 fn objects_keep_their_places() {
     let file = "{\"t\":\"2026-05-12T07:15\",\"log\":\"a \\\"hood\\\", black \\u00e9\\n white belly\",\"n\":2}\n\n{\"log\":\"two birds here\"}\n";
     let (seen, done) = parted(file.as_bytes(), Format::Objects);

@@ -485,3 +485,7 @@ group woodpecker
 
 group wren
   means   a tiny or small brown bird with a cocked tail
+
+short-names first-words
+  drop    Common, Eurasian, European, Northern, Western
+  means   the first words of names that people leave out: pochard for Common Pochard

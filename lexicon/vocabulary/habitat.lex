@@ -493,6 +493,7 @@ habitat lagoon
   means   shallow water cut off from the sea
 
 habitat lake
+  also    mere
   also    loch, lough, large lake, lake edge, mid-lake, open lake, tarn, mountain lake, lake surface
   also    shallow lake
   means   a large body of still water
@@ -844,7 +845,7 @@ habitat second-growth
   means   young trees and bushes where an older wood was cleared
 
 habitat sedge-bed
-  also    sedges, sedge meadow, sedge marsh, sedge tussock, sedgy marsh, wet sedges
+  also    sedge, sedges, sedge meadow, sedge marsh, sedge tussock, sedgy marsh, wet sedges
   means   grass-like plants of wet ground
 
 habitat sewage-works

@@ -25,3 +25,21 @@ ordinary around-the-watcher
   also    first, left, led, moved, leaving, am, sore, hide, hides, stretched, history, tail end, spot of lunch, streak of luck
   also    map, road, roads, helped, help, doubt, wiped, clearer, thinned, curl, photo, photos, picture, pictures
   means   people, animals and things that are no birds
+
+ordinary season-words
+  hidden  yes
+  also    flew, till, after, right, dropped, noise, main, lamp, lost, leaking, counted, cutting, cattle, dead, count
+  also    mum, parent, box, slip, proper, next, drowned, bullocks, comparison, thousand, away, frames, can't, stops
+  also    otter, pairs, loads, dinosaur, smart, outside, café, book, diet, riding, altogether, frog, crew, wouldn't, hot
+  also    paint, poked, broke, torpedoes, zip, bilge, seized, bucket, rags, touch, rabbit, harried, towed, anchored
+  also    chain, coiled, punt, creche, oar, hatched, shut, plucking, guano, view, self, septic, tank, believe, lads, mean
+  also    thrown, picked, settled, sure, claimed, machine, mad, alarm, whip, bet, pint, fox, crop, pouring, knife, died
+  also    minute, sign, doesn't, joins, babys, win, hole, miss, fell, don't, screamed, perishing, pencil, party
+  also    lollipops, pony, powder, mill, sunny, bursts, properly, pan, keen, bubbles, continental, ride, leaflets, follow
+  also    key, coal, acorn, stoat, stock, silence, mince, peu, horns, lead, slippers, webbing, cleaner, tripped, reset
+  also    eel, board, bandage, mate, smoke, drain, glimpse, territory, mouse, signed, padlocks, keys, order, squall, passed
+  also    turning, mayfly, contractor, goat, visible, breath, pitch, apron, bean, won, bite, sold, lollies, net, fair
+  also    bream, carried, brick, wound, toy, cub, abandoned, think, heading, tight, nerve, held, daylight, hungry, heart
+  also    seventeenth, fifteenth, twentieth, first of, seventh, tenth, ninth, sixth, fifth, eighth, didn't, far, turn
+  also    anchors, sheeted, handle, hidden away, winter, family, times, rehanging, fluff, platform, opera, cotton, jack
+  means   words of the day in notebooks: gear, weather, people and other animals

@@ -38,7 +38,7 @@ ordinary kinship-of-kinds
   also    intermediate, sexes, both sexes, interbreeds, interbreed, freely, primitive, jurassic
   also    jurassic period
   also    period, living, largest living, ratite, ratites, egretta, casmerodius albus, casmerodius, albus
-  also    rupicola, rupicola rupicola, greater, resemble, resembles, resembling
+  also    rupicola, rupicola rupicola, resemble, resembles, resembling
   means   words of kinship among kinds of bird
 
 ordinary birds-and-people
@@ -60,7 +60,7 @@ ordinary living-of-kinds
   also    mounds
   also    mound, tunnels, holes, dug, clay, sand, wedges, stitches, leaves, conceal, lays, eggs, bottle
   also    naturally
-  also    builds, about, warm, wet, open, land, against, e.g, bulky nest, dome shaped nest, etc, ill
+  also    builds, warm, wet, open, land, against, e.g, bulky nest, dome shaped nest, etc, ill
   also    carrion, against a wind
   means   how and where kinds of bird live
 
@@ -71,7 +71,5 @@ ordinary food-of-kinds
 
 ordinary likening
   also    zebra's, shoe, suggesting, wooden shoe, bones, digits, joint, knee, knee joint, wartlike
-  also    protuberances, process, tips, cross, closed, compressed
-  also    projecting, thickened, distensible, larger, smaller, smaller than, darker, largest, smallest, tall
-  also    medium, chiefly, middle, range extended, wings and tail with
+  also    protuberances, process
   means   words of likeness, order and build with no fixed mark

@@ -137,6 +137,9 @@ impl Hold {
     }
 }
 
+/// A byte order mark where it is none: inside a file.
+const MARK: char = '\u{feff}';
+
 impl<R: Read> Rows<'_, R> {
     /// The next row that is not empty; empty lines before it are told as such.
     fn next(&mut self, sink: &mut dyn Sink, at: &mut u64) -> Result<Option<Row>, Broken> {
@@ -160,7 +163,8 @@ impl<R: Read> Rows<'_, R> {
                 row.damage.extend(line.damage.iter().map(|d| (d.1, d.2)));
             }
             if !open {
-                if line.content().trim().is_empty() && !line.content().contains('\t') {
+                let empty = |c: char| c.is_whitespace() || c == MARK;
+                if line.content().chars().all(empty) && !line.content().contains('\t') {
                     sink.bytes(Use::Blank, *at, line.end);
                     *at = line.end;
                     continue;
@@ -183,7 +187,9 @@ impl<R: Read> Rows<'_, R> {
     fn feed(&mut self, row: &mut Row, cell: &mut Cell) -> Result<bool, Broken> {
         let line = &self.line;
         let bytes = line.text.as_bytes();
-        let mut from = 0;
+        // A byte order mark before a row, left by tables that were joined, is no part of its first cell.
+        let marked = line.start == row.start && line.text.starts_with(MARK);
+        let mut from = if marked { MARK.len_utf8() } else { 0 };
         if self.buffer.len() < bytes.len() + 16 {
             self.buffer.resize(bytes.len() + 16, 0);
         }

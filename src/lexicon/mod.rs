@@ -87,7 +87,13 @@ impl Lexicon {
         let mut scale = Scale::read(&all_entries, &mut names, &mut wrong);
         let mut vocabulary = Vocabulary::new();
         vocabulary.add_entries(&all_entries, &kinds, &mut names, &mut wrong);
-        let species = species_entries(&accounts, &mut names, &mut scale);
+        let drop: Vec<String> = all_entries
+            .iter()
+            .filter(|e| e.kind == "short-names")
+            .flat_map(|e| e.items("drop").map(str::to_lowercase))
+            .collect();
+        let shorts = short_names(&accounts, &drop, &vocabulary);
+        let species = species_entries(&accounts, &shorts, &mut names, &mut scale);
         vocabulary.add_entries(&species, &kinds, &mut names, &mut wrong);
         check_kinds(&all_entries, &kinds, &mut wrong);
         let named = kinds.set_where(|k| k.slot == Some(record::Slot::Against));
@@ -143,7 +149,8 @@ impl Lexicon {
 }
 
 /// Kinds of entries that are not kinds of words; each has its own reader.
-pub const OTHER_ENTRIES: [&str; 22] = [
+pub const OTHER_ENTRIES: [&str; 23] = [
+    "short-names",
     "kind",
     "path",
     "rule",
@@ -236,10 +243,38 @@ fn merged_accounts(layers: &Layers, wrong: &mut Diagnostics) -> Vec<AccountText>
 }
 
 /// Names of species as vocabulary; their masses as yardsticks.
-fn species_entries(accounts: &[AccountText], names: &mut Names, scale: &mut Scale) -> Vec<Entry> {
-    accounts
+/// The short name of each species that has one, in the order of the accounts: "Common Pochard" is
+/// called pochard, where no other species or word is called so.
+fn short_names(
+    accounts: &[AccountText],
+    drop: &[String],
+    vocabulary: &Vocabulary,
+) -> Vec<Option<String>> {
+    let all: Vec<Option<String>> = accounts
         .iter()
         .map(|account| {
+            let (first, rest) = account.english.split_once(' ')?;
+            drop.contains(&first.to_lowercase()).then(|| rest.to_lowercase())
+        })
+        .collect();
+    let alone = |name: &String| {
+        all.iter().flatten().filter(|other| *other == name).count() == 1
+            && vocabulary.find(name) == 0
+            && accounts.iter().all(|a| !a.english.eq_ignore_ascii_case(name))
+    };
+    all.iter().map(|name| name.clone().filter(alone)).collect()
+}
+
+fn species_entries(
+    accounts: &[AccountText],
+    shorts: &[Option<String>],
+    names: &mut Names,
+    scale: &mut Scale,
+) -> Vec<Entry> {
+    accounts
+        .iter()
+        .zip(shorts)
+        .map(|(account, short)| {
             let id = account.id();
             if let Some(mass) = account
                 .line("mass")
@@ -254,7 +289,12 @@ fn species_entries(accounts: &[AccountText], names: &mut Names, scale: &mut Scal
                 span: account.span,
             };
             let without = also.replace(['\'', '\u{2019}'], "");
-            let forms = if without == also { also.clone() } else { format!("{also}, {without}") };
+            let mut forms =
+                if without == also { also.clone() } else { format!("{also}, {without}") };
+            if let Some(short) = short {
+                forms.push_str(", ");
+                forms.push_str(short);
+            }
             Entry {
                 kind: "species".to_owned(),
                 id,
