@@ -26,6 +26,9 @@ pub fn view(reading: &NoteReading, layout: Layout) -> String {
     heading(&mut out, "Note", "= placed   ? not placed   (blank) set aside");
     out.push_str(&note_view(reading, layout.width, INDENT));
     for bird in &reading.birds {
+        if reading.birds.len() > 1 {
+            heading(&mut out, &format!("Bird {}", bird.bird), "");
+        }
         marks(&mut out, bird, layout.width);
         left_out(&mut out, &bird.gaps, layout.width);
         candidates(&mut out, bird, layout.width);
@@ -41,6 +44,9 @@ pub fn gaps_view(reading: &NoteReading, layout: Layout) -> String {
     heading(&mut out, "Note", "");
     out.push_str(&note_view(reading, layout.width, INDENT));
     for bird in &reading.birds {
+        if reading.birds.len() > 1 {
+            heading(&mut out, &format!("Bird {}", bird.bird), "");
+        }
         heading(&mut out, "Marks of a full description", "");
         for gap in &bird.gaps {
             let style = match gap.state {
