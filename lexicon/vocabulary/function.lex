@@ -18,7 +18,7 @@ be appears-to-be
 
 be is
   also    are, was, were, be, being, been, it's, its, they're, he's, she's, they are, has been, had been, would be
-  also    is also, are also, is mostly a, remains, turns, shading, fades to, fade to, fading to, fades into, fade into, fading into, ranges from, range from, ranging from, varies from, vary from, varying from, transitions to, 're, 's, colored in
+  also    is also, are also, is mostly a, remains, turns, shading, comprised of, composed of, made up of, is comprised of, is made up of, fades to, fade to, fading to, fades into, fade into, fading into, ranges from, range from, ranging from, varies from, vary from, varying from, transitions to, 're, 's, colored in
   also    i's, iss
   means   forms of "be"
 
@@ -218,7 +218,7 @@ of of
 on on
   also    at, in, upon, across, along, onto, throughout, at the, in the, over, down, through, to, on the, all along
   also    covered the, covered its, covers the, covers its, cover the, cover its, crossing, crossed the, crossed its
-  also    on top of a, on top of an, all across, near, near the, all over the, all over its, all over his, all over it's, all across its, throughout its, throughout the, accentuating, accenting, adorning, decorating, gracing, highlighting, dotting, covering, running down, running along, running across, running through
+  also    on top of a, on top of an, all across, near, near the, for its, for his, for it's, all over the, all over its, all over his, all over it's, all across its, throughout its, throughout the, accentuating, accenting, adorning, decorating, gracing, highlighting, dotting, covering, running down, running along, running across, running through
   also    going down, going across, going through, inside, within, up, toward, towards, into, at the bottom of
   means   where, before a part
 
@@ -653,5 +653,5 @@ set set-of
   means   a number of like parts
 
 including including
-  also    especially on, particularly on, especially, particularly, most notably, notably, mainly on, most of all on
+  also    even to, even to its, even its, even the, and even its, especially on, particularly on, especially, particularly, most notably, notably, mainly on, most of all on
   means   names parts of which the same holds
