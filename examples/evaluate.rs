@@ -8,7 +8,7 @@
 
 use rectrix::diagnostic::Source;
 use rectrix::knowledge::Knowledge;
-use rectrix::matching::{Matcher, checklist};
+use rectrix::matching::{Checklist, Matcher, checklist};
 use rectrix::traits::Trait;
 use std::collections::BTreeMap;
 use std::error::Error;
@@ -59,11 +59,18 @@ fn main() -> Result<(), Box<dyn Error>> {
         .into_iter()
         .map(|(key, texts)| (key, texts.iter().map(|t| reader.read(t).traits).collect()))
         .collect();
+    let trial = Trial {
+        knowledge: &knowledge,
+        matcher: &matcher,
+        names: &names,
+        list: &list,
+        birds: &birds,
+    };
     for size in [1, 3, 10] {
-        run(&knowledge, &matcher, &names, &list, &birds, size);
+        run(&trial, size);
     }
     for size in [1, 3, 10] {
-        off_the_list(&knowledge, &matcher, &names, &list, &birds, size);
+        off_the_list(&trial, size);
     }
     Ok(())
 }
@@ -84,22 +91,32 @@ fn default_list(knowledge: &Knowledge, names: &BTreeMap<String, Vec<String>>) ->
     out
 }
 
-fn run(
-    knowledge: &Knowledge,
-    matcher: &Matcher<'_>,
-    names: &BTreeMap<String, Vec<String>>,
-    list: &rectrix::matching::Checklist,
-    birds: &Birds,
-    size: usize,
-) {
+/// What is tried, and on what.
+#[derive(Clone, Copy)]
+struct Trial<'a> {
+    knowledge: &'a Knowledge,
+    matcher: &'a Matcher<'a>,
+    /// The names of each kind.
+    names: &'a BTreeMap<String, Vec<String>>,
+    /// The species to choose among.
+    list: &'a Checklist,
+    birds: &'a Birds,
+}
+
+/// Notes of `size` sentences of one bird each; what is left over makes none.
+fn notes_of(sentences: &[Vec<Trait>], size: usize) -> impl Iterator<Item = Vec<Trait>> {
+    sentences.chunks_exact(size).map(|chunk| chunk.iter().flatten().cloned().collect())
+}
+
+fn run(trial: &Trial<'_>, size: usize) {
+    let Trial { knowledge, matcher, names, list, birds } = *trial;
     let mut found = [0usize; 3];
     let mut count = 0usize;
     let mut bins = vec![(0usize, 0.0f64, 0usize); 10];
     let mut confused: BTreeMap<(String, String), usize> = BTreeMap::new();
     let mut by_kind: BTreeMap<String, (usize, usize)> = BTreeMap::new();
     for ((kind, _), sentences) in birds {
-        for chunk in sentences.chunks(size).filter(|c| c.len() == size) {
-            let traits: Vec<Trait> = chunk.iter().flatten().cloned().collect();
+        for traits in notes_of(sentences, size) {
             let ranking = matcher.rank(&traits, list, 10);
             let right = |account: usize| names[kind].contains(&knowledge.accounts[account].english);
             let place = ranking.candidates.iter().position(|c| right(c.account));
@@ -160,21 +177,14 @@ fn run(
 }
 
 /// The share of "none of these" with the right kind on the list and with it taken off.
-fn off_the_list(
-    knowledge: &Knowledge,
-    matcher: &Matcher<'_>,
-    names: &BTreeMap<String, Vec<String>>,
-    list: &rectrix::matching::Checklist,
-    birds: &Birds,
-    size: usize,
-) {
+fn off_the_list(trial: &Trial<'_>, size: usize) {
+    let Trial { knowledge, matcher, names, list, birds } = *trial;
     let (mut on, mut off, mut count, mut told) = (0.0f64, 0.0f64, 0usize, 0usize);
     for ((kind, _), sentences) in birds {
         let right = |i: &usize| names[kind].contains(&knowledge.accounts[*i].english);
         let kinds = (0..knowledge.accounts.len()).filter(right);
-        let less = kinds.fold(list.clone(), rectrix::matching::Checklist::without);
-        for chunk in sentences.chunks(size).filter(|c| c.len() == size).take(3) {
-            let traits: Vec<Trait> = chunk.iter().flatten().cloned().collect();
+        let less = kinds.fold(list.clone(), Checklist::without);
+        for traits in notes_of(sentences, size).take(3) {
             let with = f64::from(matcher.rank(&traits, list, 1).none_of_these);
             let without = f64::from(matcher.rank(&traits, &less, 1).none_of_these);
             on += with;

@@ -33,16 +33,25 @@ pub fn layers(own: &[PathBuf]) -> Result<Layers, Failure> {
     Ok(layers)
 }
 
+/// What lies in a folder, sorted by name.
+///
+/// # Errors
+/// Where the folder can't be read.
+pub fn listed(folder: &Path) -> Result<Vec<PathBuf>, Failure> {
+    let fail = |error| Failure::File(folder.to_owned(), error);
+    let mut inner: Vec<PathBuf> = fs::read_dir(folder)
+        .map_err(fail)?
+        .map(|entry| entry.map(|e| e.path()))
+        .collect::<io::Result<_>>()
+        .map_err(fail)?;
+    inner.sort();
+    Ok(inner)
+}
+
 fn collect(path: &Path, named: bool, out: &mut Vec<Source>) -> Result<(), Failure> {
     let fail = |error| Failure::File(path.to_owned(), error);
     if fs::metadata(path).map_err(fail)?.is_dir() {
-        let mut inner: Vec<PathBuf> = fs::read_dir(path)
-            .map_err(fail)?
-            .map(|entry| entry.map(|e| e.path()))
-            .collect::<io::Result<_>>()
-            .map_err(fail)?;
-        inner.sort();
-        for path in inner {
+        for path in listed(path)? {
             collect(&path, false, out)?;
         }
         return Ok(());

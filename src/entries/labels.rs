@@ -2,7 +2,6 @@
 //! `note …` of the lexicon.
 
 use crate::lexicon::Lexicon;
-use crate::lexicon::kinds::KindSet;
 use rustc_hash::{FxHashMap, FxHashSet};
 
 /// A field of a heading.
@@ -247,10 +246,9 @@ impl Labels {
 
 /// Single words of kinds that stand for parts of a bird and for what is seen there.
 fn mark_words(lexicon: &Lexicon) -> FxHashSet<String> {
-    let wanted: KindSet =
-        ["area", "area-ed", "colour", "tone", "pattern", "mark", "shape", "build", "size"]
-            .iter()
-            .fold(0, |set, kind| set | lexicon.kind_set(kind));
+    let wanted = lexicon.kinds.set_of(&[
+        "area", "area-ed", "colour", "tone", "pattern", "mark", "shape", "build", "size",
+    ]);
     lexicon
         .vocabulary
         .single_words()
@@ -261,8 +259,7 @@ fn mark_words(lexicon: &Lexicon) -> FxHashSet<String> {
 
 /// Names of species and of groups.
 fn bird_names(lexicon: &Lexicon) -> FxHashSet<String> {
-    let wanted: KindSet =
-        ["species", "group", "yardstick"].iter().fold(0, |set, kind| set | lexicon.kind_set(kind));
+    let wanted = lexicon.kinds.set_of(&["species", "group", "yardstick"]);
     lexicon
         .vocabulary
         .terms

@@ -1,6 +1,7 @@
 //! The lines of a stream, decoded, with their bytes.
 
 use super::encoding::{Units, byte_order_mark};
+use super::{Remark, Sink, Trouble};
 use encoding_rs::{Encoding, UTF_8, UTF_16BE, UTF_16LE};
 use std::io::{self, Read};
 
@@ -36,6 +37,13 @@ impl Line {
     /// The line without its end.
     pub fn content(&self) -> &str {
         &self.text[..self.content]
+    }
+
+    /// Tells of undecodable bytes, once a line.
+    pub fn tell_damage(&self, sink: &mut dyn Sink) {
+        if let Some(first) = self.damage.first() {
+            sink.remark(Remark { line: self.number, byte: first.1, what: Trouble::Undecodable });
+        }
     }
 
     /// The byte of the file for a byte of the text.

@@ -244,6 +244,10 @@ pub fn part<R: Read>(
     lines: &mut Lines<R>,
     sink: &mut dyn Sink,
 ) -> Result<(), Broken> {
+    // The byte order mark is a sign of the format, whatever the format is.
+    if lines.mark() > 0 {
+        sink.bytes(Use::Syntax, 0, lines.mark());
+    }
     match plan.format {
         Format::Plain | Format::Markdown => notebook::part(plan, lines, sink),
         Format::Comma => table::part(plan, b',', lines, sink),

@@ -75,18 +75,9 @@ pub fn part<R: Read>(
         after_heading: false,
         front: false,
     };
-    if lines.mark() > 0 {
-        sink.bytes(Use::Syntax, 0, lines.mark());
-    }
     let mut line = Line::default();
     while lines.next(&mut line)? {
-        if !line.damage.is_empty() {
-            sink.remark(Remark {
-                line: line.number,
-                byte: line.damage[0].1,
-                what: Trouble::Undecodable,
-            });
-        }
+        line.tell_damage(sink);
         book.line(&line, sink)?;
     }
     book.close(sink)

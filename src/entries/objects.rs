@@ -7,7 +7,7 @@ use super::columns::{Column, columns, heading_of_row, told};
 use super::labels::Field;
 use super::lines::{Line, Lines};
 use super::map::SourceMap;
-use super::{Broken, Entry, Heading, Plan, Remark, Sink, Trouble, Use};
+use super::{Broken, Entry, Heading, Plan, Sink, Use};
 use serde::Deserialize;
 use serde_json::value::RawValue;
 use std::collections::BTreeMap;
@@ -41,9 +41,6 @@ pub fn part<R: Read>(
     lines: &mut Lines<R>,
     sink: &mut dyn Sink,
 ) -> Result<(), Broken> {
-    if lines.mark() > 0 {
-        sink.bytes(Use::Syntax, 0, lines.mark());
-    }
     lines.allow(MOST_OBJECT);
     let (names, found) = members(plan, &lines.peek());
     let mut told_columns = false;
@@ -57,9 +54,7 @@ pub fn part<R: Read>(
             sink.bytes(Use::Blank, line.start, line.end);
             continue;
         }
-        if let Some(first) = line.damage.first() {
-            sink.remark(Remark { line: line.number, byte: first.1, what: Trouble::Undecodable });
-        }
+        line.tell_damage(sink);
         if content.contains("\"map\"")
             && let Ok(parted) = serde_json::from_str::<Parted>(content)
         {

@@ -42,16 +42,11 @@ pub fn part<R: Read>(
     lines: &mut Lines<R>,
     sink: &mut dyn Sink,
 ) -> Result<(), Broken> {
-    if lines.mark() > 0 {
-        sink.bytes(Use::Syntax, 0, lines.mark());
-    }
     let mut memo = Memo { plan, open: None, within: Within::Nothing, uses: Vec::new() };
     let mut line = Line::default();
     let mut cues = 0usize;
     while lines.next(&mut line)? {
-        if let Some(first) = line.damage.first() {
-            sink.remark(Remark { line: line.number, byte: first.1, what: Trouble::Undecodable });
-        }
+        line.tell_damage(sink);
         cues += usize::from(memo.line(&line, sink)?);
     }
     memo.close(sink)?;

@@ -49,9 +49,6 @@ pub fn part<R: Read>(
     lines: &mut Lines<R>,
     sink: &mut dyn Sink,
 ) -> Result<(), Broken> {
-    if lines.mark() > 0 {
-        sink.bytes(Use::Syntax, 0, lines.mark());
-    }
     lines.allow(1 << 20);
     let reader =
         ReaderBuilder::new().delimiter(sign).terminator(csv_core::Terminator::Any(b'\n')).build();
@@ -154,14 +151,8 @@ impl<R: Read> Rows<'_, R> {
                 return Ok(None);
             }
             let line = &self.line;
-            if let Some(first) = line.damage.first() {
-                sink.remark(Remark {
-                    line: line.number,
-                    byte: first.1,
-                    what: Trouble::Undecodable,
-                });
-                row.damage.extend(line.damage.iter().map(|d| (d.1, d.2)));
-            }
+            line.tell_damage(sink);
+            row.damage.extend(line.damage.iter().map(|d| (d.1, d.2)));
             if !open {
                 let empty = |c: char| c.is_whitespace() || c == MARK;
                 if line.content().chars().all(empty) && !line.content().contains('\t') {

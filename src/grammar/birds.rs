@@ -32,7 +32,7 @@ pub struct Turns {
 impl Turns {
     /// Those of a lexicon.
     pub fn of(lexicon: &Lexicon) -> Self {
-        let kinds = |names: &[&str]| names.iter().fold(0, |set, n| set | lexicon.kind_set(n));
+        let kinds = |names: &[&str]| lexicon.kinds.set_of(names);
         Self {
             pointing: kinds(&["bird-word"]),
             labels: kinds(&["sexage"]),
@@ -63,6 +63,13 @@ struct Turn<'a> {
     to: To<'a>,
 }
 
+impl Turn<'_> {
+    /// Whether it points in one of these ways.
+    fn points(&self, ways: &[Points]) -> bool {
+        matches!(self.to, To::Pointed(points) if ways.contains(&points))
+    }
+}
+
 enum To<'a> {
     Pointed(Points),
     /// Words of sex and age that stand side by side.
@@ -81,9 +88,9 @@ pub fn number(lexicon: &Lexicon, turns: &Turns, tokens: &[Token], matches: &mut 
     }
     let mut talk = Talk { current: 1, birds: vec![Labels::new()], started: false, ones: 0 };
     // What is said before "one … the other …" is said of both.
-    if matches!(found[0].to, To::Pointed(Points::One | Points::First))
-        && found.iter().any(|t| matches!(t.to, To::Pointed(Points::Second | Points::Other)))
-        || found.iter().filter(|t| matches!(t.to, To::Pointed(Points::One))).count() > 1
+    let any = |ways: &[Points]| found.iter().any(|t| t.points(ways));
+    if found[0].points(&[Points::One, Points::First]) && any(&[Points::Second, Points::Other])
+        || found.iter().filter(|t| t.points(&[Points::One])).count() > 1
     {
         talk.current = ALL;
     }
@@ -138,7 +145,7 @@ impl Talk {
             Points::Another => self.upto(self.birds.len() + usize::from(self.started)),
             Points::One => {
                 self.ones += 1;
-                if self.ones == 1 { self.upto(1) } else { self.upto(self.ones.max(2)) }
+                self.upto(self.ones)
             }
         };
     }
@@ -176,10 +183,7 @@ impl Talk {
 fn turns_in<'a>(lexicon: &'a Lexicon, turns: &Turns, tokens: &[Token]) -> Vec<Turn<'a>> {
     let wanted = turns.pointing | turns.labels;
     let mut out: Vec<Turn<'a>> = Vec::new();
-    let mut at = 0;
-    while at < tokens.len() {
-        let token = &tokens[at];
-        at += 1;
+    for (at, token) in tokens.iter().enumerate() {
         if token.kinds & wanted == 0 || token.why.is_some_and(super::Why::leaves_out) {
             continue;
         }
@@ -189,19 +193,18 @@ fn turns_in<'a>(lexicon: &'a Lexicon, turns: &Turns, tokens: &[Token]) -> Vec<Tu
             .map(|s| &lexicon.vocabulary.terms[s.term as usize]);
         let Some(term) = terms.find(|t| t.points.is_some() || t.apart.is_some()) else { continue };
         if let Some(points) = term.points {
-            let clause = !matches!(points, Points::One) || begins_clause(turns, tokens, at - 1);
-            if clause {
+            if points != Points::One || begins_clause(turns, tokens, at) {
                 out.push(Turn { span: token.span, to: To::Pointed(points) });
             }
             continue;
         }
         match out.last_mut() {
             // "adult male": one bird.
-            Some(Turn { span, to: To::Labelled(list) }) if side_by_side(tokens, *span, at - 1) => {
+            Some(Turn { span, to: To::Labelled(list) }) if side_by_side(tokens, *span, at) => {
                 list.push(term);
                 *span = span.join(token.span);
             }
-            _ if begins_clause(turns, tokens, at - 1) => {
+            _ if begins_clause(turns, tokens, at) => {
                 out.push(Turn { span: token.span, to: To::Labelled(vec![term]) });
             }
             _ => {}
@@ -232,18 +235,13 @@ fn begins_clause(turns: &Turns, tokens: &[Token], at: usize) -> bool {
 
 /// A lone "one" is the bird itself; only with "the other" or a second "one" does it tell birds apart.
 fn drop_lone_ones(turns: &mut Vec<Turn<'_>>) {
-    let is =
-        |t: &Turn<'_>, wanted: &[Points]| matches!(t.to, To::Pointed(p) if wanted.contains(&p));
-    let ones = turns.iter().filter(|t| is(t, &[Points::One])).count();
-    let others = turns
-        .iter()
-        .any(|t| is(t, &[Points::Other, Points::Second, Points::Another, Points::Third]));
-    if ones < 2 && !others {
-        turns.retain(|t| !is(t, &[Points::One]));
+    let ones = turns.iter().filter(|t| t.points(&[Points::One])).count();
+    let more = [Points::Other, Points::Second, Points::Another, Points::Third];
+    if ones < 2 && !turns.iter().any(|t| t.points(&more)) {
+        turns.retain(|t| !t.points(&[Points::One]));
     }
     // "Both" of one bird are its wings, legs or sides.
-    let birds = turns.iter().any(|t| !is(t, &[Points::Both]));
-    if !birds {
+    if turns.iter().all(|t| t.points(&[Points::Both])) {
         turns.clear();
     }
 }

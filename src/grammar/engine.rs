@@ -137,15 +137,7 @@ impl<'a> Engine<'a> {
         if !starts {
             return;
         }
-        // Most steps are single words; they are looked at here, without a call.
-        let next = match &edge.pattern {
-            Pattern::Kind(set) => {
-                self.tokens.get(at).filter(|t| t.kinds & set != 0).map(|_| at + 1)
-            }
-            Pattern::Phrase(p) => self.phrase(*p, at).map(|(end, _)| end),
-            other => self.fits(other, at),
-        };
-        let Some(next) = next else { return };
+        let Some(next) = self.fits(&edge.pattern, at) else { return };
         let node = &tree.nodes[edge.to];
         if let Some(place) = node.end
             && best.is_none_or(|(end, other)| next > end || next == end && place < other)
@@ -157,12 +149,23 @@ impl<'a> Engine<'a> {
         }
     }
 
-    /// Where `pattern` ends if it fits at `at`.
+    /// Where `pattern` ends if it fits at `at`. Most patterns are a kind or a phrase: those are looked
+    /// at in place, which saves a call and a jump for each.
+    #[inline]
     fn fits(&mut self, pattern: &'a Pattern, at: usize) -> Option<usize> {
         match pattern {
             Pattern::Kind(set) => {
                 self.tokens.get(at).filter(|t| t.kinds & set != 0).map(|_| at + 1)
             }
+            Pattern::Phrase(p) => self.phrase(*p, at).map(|(end, _)| end),
+            other => self.fits_whole(other, at),
+        }
+    }
+
+    /// The same for all other patterns.
+    fn fits_whole(&mut self, pattern: &'a Pattern, at: usize) -> Option<usize> {
+        match pattern {
+            Pattern::Kind(_) | Pattern::Phrase(_) => self.fits(pattern, at),
             Pattern::KindOf(set, ids) => {
                 let token = self.tokens.get(at)?;
                 let sense = token.sense(self.lexicon, *set, self.region)?;
@@ -172,7 +175,6 @@ impl<'a> Engine<'a> {
             Pattern::Word(word) => {
                 self.tokens.get(at).filter(|t| t.first == *word && t.last == *word).map(|_| at + 1)
             }
-            Pattern::Phrase(p) => self.phrase(*p, at).map(|(end, _)| end),
             Pattern::Seq(items) => items.iter().try_fold(at, |at, item| self.fits(item, at)),
             Pattern::Alt(items) => items.iter().find_map(|item| self.fits(item, at)),
             Pattern::Opt(inner) => Some(self.fits(inner, at).unwrap_or(at)),

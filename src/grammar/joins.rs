@@ -17,12 +17,13 @@ const LEAST_LETTERS: usize = 6;
 /// The shortest half.
 const LEAST_HALF: usize = 2;
 
-/// Parts and joins words; `ids` and `words` stay in step.
+/// Parts and joins words; `ids` and `words` stay in step. Of two halves one must be of a kind in `worth`.
 pub fn mend_joins(
     text: &str,
     words: &mut Vec<Word>,
     ids: &mut Vec<WordId>,
     lexicon: &Lexicon,
+    worth: KindSet,
     repairs: &mut Vec<Repair>,
 ) {
     // A word that is none by itself is unknown, or half of something: "nut".
@@ -45,7 +46,8 @@ pub fn mend_joins(
             words.remove(i + 1);
             ids.remove(i + 1);
         } else if !is_known(lexicon, ids[i])
-            && let Some((at, first, second)) = parted(words[i].span.of(text), lexicon, &mut scratch)
+            && let Some((at, first, second)) =
+                parted(words[i].span.of(text), lexicon, worth, &mut scratch)
         {
             let span = words[i].span;
             let text_of = |id| lexicon.vocabulary.word_text(id);
@@ -109,12 +111,16 @@ fn joined(
 }
 
 /// Where a word nobody knows falls into two known ones.
-fn parted(word: &str, lexicon: &Lexicon, scratch: &mut String) -> Option<(usize, WordId, WordId)> {
+fn parted(
+    word: &str,
+    lexicon: &Lexicon,
+    worth: KindSet,
+    scratch: &mut String,
+) -> Option<(usize, WordId, WordId)> {
     if !word.is_ascii() || word.len() < LEAST_LETTERS {
         return None;
     }
     let vocabulary = &lexicon.vocabulary;
-    let worth = lexicon.mendable | lexicon.kind_set("number");
     let mut kinds_of = |part: &str| {
         normalise_into(part, scratch);
         let id = vocabulary.word(scratch)?;

@@ -20,6 +20,11 @@ impl Referring {
     pub fn of(lexicon: &Lexicon) -> Self {
         Self { as_before: lexicon.names.find("as-before"), bird: lexicon.names.find("bird") }
     }
+
+    /// Whether a record stands for something said before.
+    fn refers(&self, record: &Said) -> bool {
+        [Slot::Area, Slot::Aspect, Slot::Value].iter().any(|&s| record.get(s) == self.as_before)
+    }
 }
 
 /// Fills what refers to something said before, left to right.
@@ -30,10 +35,7 @@ pub fn resolve(referring: &Referring, matches: &mut [Match]) {
     for at in 0..matches.len() {
         let (before, rest) = matches.split_at_mut(at);
         let records = &mut rest[0].records;
-        let refers = |r: &Said| {
-            [Slot::Area, Slot::Aspect, Slot::Value].iter().any(|&s| r.get(s) == referring.as_before)
-        };
-        if records.iter().any(refers) {
+        if records.iter().any(|r| referring.refers(r)) {
             let mut filled: Vec<Said> = Vec::with_capacity(records.len());
             for record in records.iter() {
                 // Within one match what stands before counts as well.
@@ -54,7 +56,7 @@ fn fill(
 ) {
     let wanted = referring.as_before;
     let is = |slot| record.get(slot) == wanted;
-    if !is(Slot::Area) && !is(Slot::Aspect) && !is(Slot::Value) {
+    if !referring.refers(record) {
         out.push(*record);
         return;
     }

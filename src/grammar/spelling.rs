@@ -63,8 +63,8 @@ const fn most_edits(len: usize) -> usize {
 
 /// How far apart two spellings are: edits, where two letters changing places count for less than a
 /// letter too many or too few, and a wrong first letter counts for more.
-fn distance(word: &str, form: &str) -> f64 {
-    let edits = u8::try_from(strsim::osa_distance(word, form)).unwrap_or(u8::MAX);
+fn distance(word: &str, form: &str, edits: usize) -> f64 {
+    let edits = u8::try_from(edits).unwrap_or(u8::MAX);
     let mut letters: Vec<u8> = word.bytes().collect();
     let mut of_form: Vec<u8> = form.bytes().collect();
     letters.sort_unstable();
@@ -185,7 +185,7 @@ fn nearest_form(lexicon: &Lexicon, forms: &Forms, word: &str) -> Option<WordId> 
         if edits > most || edits > most_edits(form.len()) {
             continue;
         }
-        let far = distance(word, form);
+        let far = distance(word, form, edits);
         match best {
             Some((b, _, n)) if (far - b).abs() < 1e-9 => tied |= !same(lexicon, n, one.node),
             Some((b, ..)) if far > b => {}

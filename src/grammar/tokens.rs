@@ -128,7 +128,8 @@ pub fn tokens_into(
     let mut ids = Vec::with_capacity(words.len());
     let mut repairs = Vec::new();
     look_up(text, &words, lexicon, &mut ids);
-    mend_joins(text, &mut words, &mut ids, lexicon, &mut repairs);
+    let worth = lexicon.mendable | basics.number;
+    mend_joins(text, &mut words, &mut ids, lexicon, worth, &mut repairs);
     group(text, &words, &ids, lexicon, basics, out);
     let mut mended_spans: Vec<Span> = Vec::new();
     for _ in 0..MOST_ROUNDS {

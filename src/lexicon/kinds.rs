@@ -240,6 +240,11 @@ impl Kinds {
         self.iter().filter(|(_, k)| test(k)).fold(0, |set, (id, _)| set | id.bit())
     }
 
+    /// The set of the kinds of these names; names that no kind has are passed over.
+    pub fn set_of(&self, names: &[&str]) -> KindSet {
+        names.iter().filter_map(|name| self.find(name)).fold(0, |set, id| set | id.bit())
+    }
+
     /// The names of a set of kinds.
     pub fn names_of(&self, set: KindSet) -> Vec<&str> {
         self.iter().filter(|(id, _)| set & id.bit() != 0).map(|(_, k)| k.name.as_str()).collect()

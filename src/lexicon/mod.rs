@@ -97,16 +97,10 @@ impl Lexicon {
         vocabulary.add_entries(&species, &kinds, &mut names, &mut wrong);
         check_kinds(&all_entries, &kinds, &mut wrong);
         let named = kinds.set_where(|k| k.slot == Some(record::Slot::Against));
-        let of_birds = ["bird-word", "topic", "area-ed"]
-            .iter()
-            .filter_map(|name| kinds.find(name))
-            .fold(0, |set, id| set | id.bit());
+        let of_birds = kinds.set_of(&["bird-word", "topic", "area-ed"]);
         let mendable = kinds.set_where(|k| k.mend);
         let ordinary = kinds.set_where(|k| k.ordinary);
-        let sentence_ends = ["stop", "newline", "semicolon", "exclamation"]
-            .iter()
-            .filter_map(|name| kinds.find(name))
-            .fold(0, |set, id| set | id.bit());
+        let sentence_ends = kinds.set_of(&["stop", "newline", "semicolon", "exclamation"]);
         let others = all_entries.into_iter().filter(|e| !is_read_here(&e.kind, &kinds)).collect();
         let lexicon = Self {
             names,

@@ -57,17 +57,27 @@ pub fn with_ing(word: &str) -> String {
     }
 }
 
+/// With an ending of e and one letter more.
+fn with_e(word: &str, last: char) -> String {
+    if word.ends_with('e') {
+        format!("{word}{last}")
+    } else if y_after_consonant(word) {
+        format!("{}ie{last}", &word[..word.len() - 1])
+    } else if doubles(word) {
+        format!("{word}{}e{last}", &word[word.len() - 1..])
+    } else {
+        format!("{word}e{last}")
+    }
+}
+
 /// The past in -ed, and the adjective from a noun.
 pub fn with_ed(word: &str) -> String {
-    if word.ends_with('e') {
-        format!("{word}d")
-    } else if y_after_consonant(word) {
-        format!("{}ied", &word[..word.len() - 1])
-    } else if doubles(word) {
-        format!("{word}{}ed", &word[word.len() - 1..])
-    } else {
-        format!("{word}ed")
-    }
+    with_e(word, 'd')
+}
+
+/// The comparative.
+pub fn with_er(word: &str) -> String {
+    with_e(word, 'r')
 }
 
 /// The weakened adjective in -ish.
@@ -78,19 +88,6 @@ pub fn with_ish(word: &str) -> String {
         format!("{word}{}ish", &word[word.len() - 1..])
     } else {
         format!("{word}ish")
-    }
-}
-
-/// The comparative.
-pub fn with_er(word: &str) -> String {
-    if word.ends_with('e') {
-        format!("{word}r")
-    } else if y_after_consonant(word) {
-        format!("{}ier", &word[..word.len() - 1])
-    } else if doubles(word) {
-        format!("{word}{}er", &word[word.len() - 1..])
-    } else {
-        format!("{word}er")
     }
 }
 

@@ -327,6 +327,6 @@ fn bytes(span: Span) -> Bytes {
 }
 
 /// Three places behind the point are enough for people and keep output stable.
-fn rounded(number: f32) -> f32 {
+pub fn rounded(number: f32) -> f32 {
     (number * 1000.0).round() / 1000.0
 }

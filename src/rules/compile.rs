@@ -87,8 +87,6 @@ pub struct Alternative {
     pub yields: Yield,
     /// The names things are kept under.
     pub captures: Vec<String>,
-    /// What it can start with.
-    pub first: First,
 }
 
 /// A rule or a phrase.
@@ -154,40 +152,33 @@ impl Rules {
         if wrong.has_errors() {
             return out;
         }
-        out.fill_first(wrong);
+        out.check_starts(wrong);
         let top: Vec<usize> = (0..out.rules.len()).filter(|&i| !out.rules[i].is_phrase).collect();
         out.top = Tree::of(&out, &top);
         out.trees = (0..out.rules.len()).map(|i| Tree::of(&out, &[i])).collect();
         out
     }
 
-    /// Works out what each alternative can start with; a phrase that starts with itself is refused.
-    fn fill_first(&mut self, wrong: &mut Diagnostics) {
-        for i in 0..self.rules.len() {
-            for a in 0..self.rules[i].alternatives.len() {
-                let mut path = vec![i];
-                let mut first = First::default();
-                let pattern = &self.rules[i].alternatives[a].pattern;
-                match self.first_of(pattern, &mut first, &mut path) {
-                    Ok(empty) => first.any |= empty,
-                    Err(at) => {
-                        let rule = &self.rules[i];
-                        wrong.push(
-                            Diagnostic::error(
-                                "starts-with-itself",
-                                &rule.source,
-                                rule.span,
-                                format!(
-                                    "`{}` starts with itself, by way of `{}`",
-                                    rule.name, self.rules[at].name
-                                ),
-                            )
-                            .hint("let some word come first"),
-                        );
-                        return;
-                    }
-                }
-                self.rules[i].alternatives[a].first = first;
+    /// Refuses a phrase that starts with itself.
+    fn check_starts(&self, wrong: &mut Diagnostics) {
+        for (i, rule) in self.rules.iter().enumerate() {
+            let starts = |a: &Alternative| {
+                self.first_of(&a.pattern, &mut First::default(), &mut vec![i]).err()
+            };
+            if let Some(at) = rule.alternatives.iter().find_map(starts) {
+                wrong.push(
+                    Diagnostic::error(
+                        "starts-with-itself",
+                        &rule.source,
+                        rule.span,
+                        format!(
+                            "`{}` starts with itself, by way of `{}`",
+                            rule.name, self.rules[at].name
+                        ),
+                    )
+                    .hint("let some word come first"),
+                );
+                return;
             }
         }
     }
@@ -328,7 +319,7 @@ impl Compiler<'_> {
         let here = Here { entry, field };
         let pattern = self.pattern(&syntax, &mut captures, &here)?;
         let yields = self.yields(&yields, &captures, &here)?;
-        Ok(Alternative { pattern, yields, captures, first: First::default() })
+        Ok(Alternative { pattern, yields, captures })
     }
 
     fn pattern(

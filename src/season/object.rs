@@ -3,9 +3,10 @@
 //! `span` counts bytes of `note`, `bytes` those of the file.
 
 use super::desk::{BirdRead, Desk, Read};
-use super::rows::{is_word, rounded};
+use super::rows::is_word;
 use crate::entries::{Entry, Heading, SourceMap};
 use crate::lexicon::names::Name;
+use crate::output::build::rounded;
 use crate::reading::Fate;
 use crate::span::Span;
 use crate::traits::Trait;

@@ -6,6 +6,7 @@ use super::cells::{Cells, Column, Kind};
 use super::desk::{BirdRead, Desk, Read};
 use crate::lexicon::Lexicon;
 use crate::lexicon::names::Name;
+use crate::output::build::rounded;
 use crate::span::Span;
 use crate::traits::{Certainty, Polarity, Trait};
 use std::fmt::Write;
@@ -163,11 +164,6 @@ fn mark(desk: &Desk<'_>, read: &Read<'_>, one: &Trait, out: &mut dyn Cells) {
     out.text(desk.pato(one));
     out.text(Some(&one.as_written(&read.entry.text)));
     out.text(desk.knowledge.rules.rules.get(one.rule).map(|r| r.name.as_str()));
-}
-
-/// Three places behind the point, as everywhere.
-pub fn rounded(number: f32) -> f32 {
-    (number * 1000.0).round() / 1000.0
 }
 
 fn bird_rows(desk: &Desk<'_>, read: &Read<'_>, out: &mut dyn Cells) {

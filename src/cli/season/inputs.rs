@@ -2,6 +2,7 @@
 
 use super::args::{InputFormat, SeasonArgs};
 use crate::cli::failure::Failure;
+use crate::cli::files::listed;
 use encoding_rs::Encoding;
 use rectrix::entries::{Format, Guess, Lines};
 use std::fs::{self, File};
@@ -64,14 +65,7 @@ fn folder(
     found: &mut Vec<Input>,
     left_alone: &mut Vec<PathBuf>,
 ) -> Result<(), Failure> {
-    let fail = |error| Failure::File(path.to_owned(), error);
-    let mut inner: Vec<PathBuf> = fs::read_dir(path)
-        .map_err(fail)?
-        .map(|entry| entry.map(|e| e.path()))
-        .collect::<io::Result<_>>()
-        .map_err(fail)?;
-    inner.sort();
-    for path in inner {
+    for path in listed(path)? {
         let hidden = path.file_name().is_some_and(|n| n.to_string_lossy().starts_with('.'));
         if hidden {
             continue;
