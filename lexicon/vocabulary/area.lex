@@ -768,6 +768,7 @@ area bill-tip
   means   the tip of the bill
 
 area bill-ring
+  at      bill-tip ringed
   also    bill band, ring on the bill, ring around the bill, band on the bill, ring round the bill
   at      bill band
   within  bill

@@ -143,7 +143,7 @@ have has
   also    have, had, having, has got, have got, hasa, has a, shows, show, showed, showing, sports, sporting, sported
   also    features, featuring, featured, displays, displaying, displayed, possesses, possessing, exhibits, exhibiting
   also    is crossed by, are crossed by, crossed by, is marked with, are marked with, is marked by, are marked by
-  also    boasts, boasting, carries, wears, wearing, contains, containing, includes, including, has also, gives, bears
+  also    display, exhibit, possess, boast, boasts, boasting, carries, wears, wearing, contains, containing, includes, including, has also, gives, bears
   also    having a, ha, hsa, hgas, consists of, consisting of, comprising, accompanied by, adorned with, reveals
   means   forms of "have"
 
@@ -247,6 +247,7 @@ rel that
   means   that, which
 
 rest-of rest
+  also    most of the rest, most of the rest of, most of the rest of its, most of the rest of the, much of the rest, much of the rest of, much of the rest of its
   also    the rest, rest of, the rest of, rest of the, otherwise, the remainder, remainder of, the remaining, remaining
   also    everything else, elsewhere, the rest of its, rest of its, all the rest, other parts, else, the rest of the, the others
   unless-before a, on, of the day, area, stop
