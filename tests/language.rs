@@ -276,3 +276,35 @@ fn put_right(#[case] note: &str, #[case] expected: &str) {
 fn lists_and_places(#[case] note: &str, #[case] expected: &str) {
     check("north-america", note, expected);
 }
+
+#[rstest]
+#[case(
+    "yellow with black stripes head",
+    "head colour yellow; head pattern striped; head colour black"
+)]
+#[case(
+    "a bird with white with black spots breast",
+    "breast colour white; breast pattern spotted; breast colour black"
+)]
+#[case(
+    "a black and white stripe bird",
+    "bird colour black; bird colour white; bird pattern striped"
+)]
+#[case("a large white flying bird", "bird size large; bird colour white; bird behaviour fly")]
+#[case(
+    "feathers of black and white on its wings and face",
+    "wing colour black; wing colour white; face colour black; face colour white"
+)]
+#[case(
+    "two stripes across its head of yellow and grey",
+    "head pattern striped; head colour yellow; head colour grey"
+)]
+#[case("darker spots of brown", "bird pattern spotted; bird colour brown")]
+#[case("a bird with long feathers on its head", "crest mark shown")]
+#[case(
+    "brown and white striped bird",
+    "bird colour brown; bird colour white; bird pattern striped"
+)]
+fn constructions_of_many_people(#[case] note: &str, #[case] expected: &str) {
+    check("north-america", note, expected);
+}

@@ -216,6 +216,7 @@ of of
   means   of
 
 on on
+  also    running thru, running through the, covering most of its, covering most of the, covers most of its, covers most of the, shown on, shown at, shown at the, visible on, visible at, visible at the
   also    at, in, upon, across, along, onto, throughout, at the, in the, over, down, through, to, on the, all along
   also    covered the, covered its, covers the, covers its, cover the, cover its, crossing, crossed the, crossed its
   also    on top of a, on top of an, all across, near, near the, for its, for his, for it's, all over the, all over its, all over his, all over it's, all across its, throughout its, throughout the, accentuating, accenting, adorning, decorating, gracing, highlighting, dotting, covering, running down, running along, running across, running through
@@ -223,6 +224,7 @@ on on
   means   where, before a part
 
 over around
+  also    that circles, which circles, that encircles, which encircles
   also    outlining, ringing, rimming, around the outside of, circling, bordering, round, surrounding, surrounds, encircling, encircles, circling
   means   on all sides of a part
 
@@ -261,6 +263,7 @@ sized sized
   means   of the size of
 
 hue coloured
+  also    coller, collor
   also    in color, in colour, colored, color, colour, colors, colours, tone, tones, toned, hue, hues, hued, shade, shades
   also    in shade, tint, tints, tinted, in tone, undertone, undertones, in hue, of color, of colour, shades of color, hues of, shades of, tones of, shade of, hue of, tone of, mix of, mixture of, a mix of, a mixture of
   also    combination of, blend of, assortment of, varying shades of, different shades of, multiple shades of, many shades of
@@ -269,12 +272,13 @@ hue coloured
   means   words that add nothing to the colour before them
 
 suffix all-over
+  also    tip to tail, from tip to tail, from head to toe, from top to toe, from tip to toe, all over it, all over its body, all over the body, all over body
   also    everywhere, overall, all round, throughout
   means   words that say that the whole is meant
 
 suffix feathers
   also    feather, feathered, feathering, area, areas, region, part, plumage, section, in appearance
-  also    in shape, shaped, look, appearance, design, covering, portion, type, surface, itself, as well, in general
+  also    in shape, shaped, look, appearance, design, portion, type, surface, itself, as well, in general
   also    hair, hairs, fur, background, backdrop, effect, finish, in pattern, plumage overall, variations, coloring, colouring, coloration
   means   words that add nothing to the part before them
 
@@ -507,6 +511,7 @@ edged edged
   means   with edges of that colour
 
 edged ringed-around
+  also    framed with, framed by, framed in
   hidden  yes
   position around
   also    surrounded by, surrounded with, surrounded in, encircled by, encircled with, ringed by, ringed with, ringed in
