@@ -101,7 +101,7 @@ extent edging
 
 extent entirely
   also    entire, completely, totally, wholly, fully, whole, throughout, in its entirety, from head to tail
-  also    head to tail, top to bottom, from top to bottom, from beak to tail
+  also    top to bottom, from top to bottom
   means   with nothing left out
 
 extent extensive
@@ -215,6 +215,7 @@ extent smear
   means   a soft area as if rubbed on
 
 extent splash
+  also    pop, pop of, pops of
   also    splash of, splashes of
   means   a bright uneven area
 

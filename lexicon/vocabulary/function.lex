@@ -216,6 +216,7 @@ of of
   means   of
 
 on on
+  also    blended into, blended in, blending into, blending in at, mixed into, peeking out on, peeking out of, peeking through, poking through, showing through, scattered on, scattered across, scattered over, sprinkled on, sprinkled across
   also    running thru, running through the, covering most of its, covering most of the, covers most of its, covers most of the, shown on, shown at, shown at the, visible on, visible at, visible at the
   also    at, in, upon, across, along, onto, throughout, at the, in the, over, down, through, to, on the, all along
   also    covered the, covered its, covers the, covers its, cover the, cover its, crossing, crossed the, crossed its

@@ -39,3 +39,8 @@ length very-short
   also    remarkably short, strikingly short, unusually short, very very short, ultra short
   also    ridiculously short, disproportionately short, almost nonexistent
   means   of far less than usual length for its kind
+
+length tall
+  value   long
+  only-before leg, legs, feather, feathers, crest, neck
+  means   long, of what stands upright

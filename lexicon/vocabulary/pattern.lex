@@ -136,6 +136,7 @@ mark mark
   means   any mark
 
 mark marking
+  also    detail, patch of detail
   also    patterning, accent, highlight, detailing
   value   marked
   means   marks in general

@@ -170,6 +170,7 @@ shape dagger-like
   means   long, straight, strong and sharp
 
 shape decurved
+  also    hooks downward, hooks downwards, hook down, hooks down, hooks slightly downward, droops down, droops at the tip, droops down at the tip, hooking down
   also    curves slightly downward, curves slightly downwards, curves gently downward, points downward, points down, pointing down
   also    downward shaped, downward angled, curves slightly down, slightly curves downward, curve slightly downward
   also    downward curve, curve downward, curve downwards, downward curved, downward pointing, pointing downward, pointed downward
@@ -732,3 +733,9 @@ shape wispy
 shape zygodactyl
   also    yoke toed, two toes forward two toes back, two toes forward and two back
   means   with two toes before and two behind
+
+shape point-like
+  also    point
+  value   pointed
+  only-before :area
+  means   point, said for pointed
