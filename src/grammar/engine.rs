@@ -4,14 +4,20 @@
 //! the rule that stands first in the files), and reading goes on behind it. Patterns never give back
 //! what they took, and what a phrase matches at a place is remembered, so time grows with the
 //! length of the note. A rule is first only recognised; its records are built once it is chosen.
+//!
+//! Nothing is allocated while rules run: what is remembered and what is kept lie in a [`Scratch`] that
+//! is used for note after note.
 
-use super::tokens::Token;
+use super::tokens::{NO_WORD, Token};
 use crate::lexicon::Lexicon;
+use crate::lexicon::kinds::KindId;
 use crate::lexicon::names::Name;
-use crate::lexicon::record::{Record, Said};
-use crate::rules::tree::{Edge, Tree};
-use crate::rules::{Pattern, Rules, Yield};
+use crate::lexicon::record::{Piece, Record, Said};
+use crate::rules::program::{First, Op, Program, Set, SetId, StepId, Walk, WalkId};
+use crate::rules::tree::{Edge, NO_END, Tree};
+use crate::rules::{Rules, Yield};
 use crate::span::Span;
+use std::ops::Range;
 
 /// A rule that was applied, and what it yielded.
 #[derive(Clone, Debug, PartialEq)]
@@ -43,19 +49,61 @@ pub struct Step {
     pub span: Span,
 }
 
-const UNTRIED: u32 = 0;
-const FAILS: u32 = 1;
+/// A range of tokens: half a span's size, and records are copied often.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+struct Place {
+    first: u16,
+    last: u16,
+}
+
+impl Piece for Place {
+    fn start(self) -> usize {
+        usize::from(self.first)
+    }
+
+    fn with(self, other: Self) -> Self {
+        Self { first: self.first.min(other.first), last: self.last.max(other.last) }
+    }
+}
+
+/// A record that was kept, and under which number.
+#[derive(Clone, Copy, Debug)]
+struct Kept {
+    said: Said<Place>,
+    of: u16,
+}
+
+/// The number of what is kept under none.
+const UNKEPT: u16 = u16::MAX;
+
+/// Space for the engine to work in.
+#[derive(Clone, Debug, Default)]
+pub struct Scratch {
+    /// What each token is for rules; behind the last one nothing.
+    seen: Vec<Set>,
+    /// For each place each phrase: the round in which it was tried, and how it went. Entries of
+    /// earlier rounds count as untried, so nothing has to be cleared.
+    memo: Vec<u64>,
+    round: u32,
+    /// Records on their way from a phrase to what it is part of.
+    kept: Vec<Kept>,
+}
+
+const FAILS: u32 = 0;
+
+/// The farthest end, and which of the ways to get there comes first in the files.
+type Best = Option<(usize, u32)>;
 
 /// Runs the rules over one stretch of tokens.
 pub struct Engine<'a> {
     lexicon: &'a Lexicon,
     rules: &'a Rules,
+    program: &'a Program,
     region: Name,
     tokens: &'a [Token],
-    /// For each phrase at each place: untried, fails, or the end and the alternative.
-    memo: Vec<u32>,
-    /// Whether to keep the steps.
-    trace: bool,
+    scratch: &'a mut Scratch,
+    /// The steps of the match that is being made, if they are wanted.
+    steps: Option<Vec<Step>>,
 }
 
 impl<'a> Engine<'a> {
@@ -65,137 +113,183 @@ impl<'a> Engine<'a> {
         rules: &'a Rules,
         region: Name,
         tokens: &'a [Token],
+        scratch: &'a mut Scratch,
         trace: bool,
     ) -> Self {
-        let memo = vec![UNTRIED; rules.rules.len() * (tokens.len() + 1)];
-        Self { lexicon, rules, region, tokens, memo, trace }
-    }
-
-    /// Every match, left to right.
-    pub fn run(mut self) -> Vec<Match> {
-        let mut out = Vec::new();
-        let mut at = 0;
-        while at < self.tokens.len() {
-            let Some((rule, alternative, end)) = self.best(at) else {
-                at += 1;
-                continue;
-            };
-            let mut steps = Vec::new();
-            let records = self.evaluate(rule, alternative, at, 0, &mut steps);
-            out.push(Match { rule, start: at, end, records, steps, taken_back: false, bird: 1 });
-            at = end;
+        let program = &rules.program;
+        let steps = trace.then(Vec::new);
+        let out = Self { lexicon, rules, program, region, tokens, scratch, steps };
+        out.scratch.seen.clear();
+        for token in tokens {
+            let seen = out.seen(token);
+            out.scratch.seen.push(seen);
+        }
+        out.scratch.seen.push(Set::default());
+        let slots = program.trees.len() * (tokens.len() + 1);
+        if out.scratch.memo.len() < slots {
+            out.scratch.memo.resize(slots, 0);
+        }
+        out.scratch.round = out.scratch.round.wrapping_add(1);
+        if out.scratch.round == 0 {
+            out.scratch.memo.fill(0);
+            out.scratch.round = 1;
         }
         out
     }
 
-    fn best(&mut self, at: usize) -> Option<(usize, usize, usize)> {
-        let rules = self.rules;
-        let (end, place) = self.farthest(&rules.top, at).filter(|&(end, _)| end > at)?;
-        let (rule, alternative) = rules.top.ends[place];
-        Some((rule, alternative, end))
+    /// What a token is for rules.
+    fn seen(&self, token: &Token) -> Set {
+        let mut marks = 0;
+        if token.first == token.last && token.first != NO_WORD {
+            marks |= self.program.mark_of_word(token.first);
+        }
+        let mut left = token.kinds & self.program.listed_kinds;
+        while left != 0 {
+            let kind = KindId(u8::try_from(left.trailing_zeros()).unwrap_or(0));
+            left &= left - 1;
+            if let Some(sense) = token.sense(self.lexicon, kind.bit(), self.region) {
+                let id = self.lexicon.vocabulary.terms[sense.term as usize].id;
+                marks |= self.program.marks_of_id(kind, id);
+            }
+        }
+        Set { kinds: token.kinds, marks }
+    }
+
+    /// Every match, left to right.
+    pub fn run(mut self, out: &mut Vec<Match>) {
+        let mut at = 0;
+        while at < self.tokens.len() {
+            let Some((end, place)) = self.best(at) else {
+                at += 1;
+                continue;
+            };
+            let (rule, alternative) = self.program.top.ends[place as usize];
+            self.scratch.kept.clear();
+            self.evaluate(rule, alternative, at, 0, UNKEPT);
+            let tokens = self.tokens;
+            let span =
+                |p: Place| tokens[usize::from(p.first)].span.join(tokens[usize::from(p.last)].span);
+            let spoken = |k: &Kept| Said { record: k.said.record, parts: k.said.parts.map(span) };
+            let records = self.scratch.kept.iter().map(spoken).collect();
+            let steps = self.steps.as_mut().map(std::mem::take).unwrap_or_default();
+            out.push(Match { rule, start: at, end, records, steps, taken_back: false, bird: 1 });
+            at = end;
+        }
+    }
+
+    /// The longest rule at a place.
+    fn best(&mut self, at: usize) -> Best {
+        let top = &self.program.top;
+        let mut best = None;
+        for edge in top.starting(self.scratch.seen[at]) {
+            self.follow(top, edge, at, &mut best);
+        }
+        best.filter(|&(end, _)| end > at)
     }
 
     /// The longest alternative of a rule or phrase at a place.
-    fn phrase(&mut self, rule: usize, at: usize) -> Option<(usize, usize)> {
-        let slot = rule * (self.tokens.len() + 1) + at;
-        match self.memo[slot] {
-            UNTRIED => {}
-            FAILS => return None,
-            packed => return Some(((packed >> 8) as usize - 1, (packed & 0xff) as usize)),
+    #[inline]
+    fn phrase(&mut self, rule: u32, at: usize) -> Option<(usize, usize)> {
+        if !self.starts(self.program.firsts[rule as usize], at) {
+            return None;
         }
-        let rules = self.rules;
-        let best = self.farthest(&rules.trees[rule], at);
-        self.memo[slot] = best.map_or(FAILS, |(end, alternative)| {
-            let packed = ((end + 1) << 8) | (alternative & 0xff);
-            u32::try_from(packed).unwrap_or(FAILS)
+        let slot = at * self.program.trees.len() + rule as usize;
+        let known = self.scratch.memo[slot];
+        if (known >> 32) as u32 != self.scratch.round {
+            return self.try_phrase(rule, at, slot);
+        }
+        match known as u32 {
+            FAILS => None,
+            packed => Some(((packed >> 16) as usize - 1, (packed & 0xffff) as usize)),
+        }
+    }
+
+    fn try_phrase(&mut self, rule: u32, at: usize, slot: usize) -> Option<(usize, usize)> {
+        let best = self.farthest(&self.program.trees[rule as usize], at);
+        let packed = best.map_or(u64::from(FAILS), |(end, alternative)| {
+            ((end as u64 + 1) << 16) | u64::from(alternative & 0xffff)
         });
-        best
+        self.scratch.memo[slot] = (u64::from(self.scratch.round) << 32) | packed;
+        best.map(|(end, alternative)| (end, alternative as usize))
     }
 
     /// The farthest end of a tree from `at`, and which end it is; of two alike the first.
-    fn farthest(&mut self, tree: &'a Tree, at: usize) -> Option<(usize, usize)> {
-        let mut best = tree.nodes[0].end.map(|place| (at, place));
-        let kinds = self.tokens.get(at).map_or(0, |t| t.kinds);
-        for edge in tree.starts(kinds) {
+    fn farthest(&mut self, tree: &'a Tree, at: usize) -> Best {
+        let root = &tree.nodes[0];
+        let mut best = (root.end != NO_END).then_some((at, root.end));
+        for edge in &tree.edges[root.edges()] {
             self.follow(tree, edge, at, &mut best);
         }
         best
     }
 
     /// Goes along `edge` and on from there, keeping the best end.
-    fn follow(
-        &mut self,
-        tree: &'a Tree,
-        edge: &'a Edge,
-        at: usize,
-        best: &mut Option<(usize, usize)>,
-    ) {
-        let starts = match self.tokens.get(at) {
-            Some(token) => edge.first.holds(token.kinds, token.first),
-            None => edge.first.any,
-        };
-        if !starts {
+    fn follow(&mut self, tree: &'a Tree, edge: &'a Edge, at: usize, best: &mut Best) {
+        if !self.starts(edge.first, at) {
             return;
         }
-        let Some(next) = self.fits(&edge.pattern, at) else { return };
-        let node = &tree.nodes[edge.to];
-        if let Some(place) = node.end
-            && best.is_none_or(|(end, other)| next > end || next == end && place < other)
+        let Some(next) = self.fits(edge.step, at) else { return };
+        let node = &tree.nodes[edge.to as usize];
+        if node.end != NO_END
+            && best.is_none_or(|(end, other)| next > end || next == end && node.end < other)
         {
-            *best = Some((next, place));
+            *best = Some((next, node.end));
         }
-        for edge in &node.edges {
+        for edge in &tree.edges[node.edges()] {
             self.follow(tree, edge, next, best);
         }
     }
 
-    /// Where `pattern` ends if it fits at `at`. Most patterns are a kind or a phrase: those are looked
-    /// at in place, which saves a call and a jump for each.
     #[inline]
-    fn fits(&mut self, pattern: &'a Pattern, at: usize) -> Option<usize> {
-        match pattern {
-            Pattern::Kind(set) => {
-                self.tokens.get(at).filter(|t| t.kinds & set != 0).map(|_| at + 1)
-            }
-            Pattern::Phrase(p) => self.phrase(*p, at).map(|(end, _)| end),
-            other => self.fits_whole(other, at),
+    fn starts(&self, first: First, at: usize) -> bool {
+        first.any || self.holds(first.set, at)
+    }
+
+    #[inline]
+    fn holds(&self, set: SetId, at: usize) -> bool {
+        self.program.sets[set as usize].meets(&self.scratch.seen[at])
+    }
+
+    /// Where a step ends if it fits at `at`. Most steps are a word or a phrase: those are looked at in
+    /// place; the others only if they can start with the word that stands there.
+    #[inline]
+    fn fits(&mut self, step: StepId, at: usize) -> Option<usize> {
+        let step = &self.program.steps[step as usize];
+        match step.op {
+            Op::Token(set) => self.holds(set, at).then_some(at + 1),
+            Op::Phrase(p) => self.phrase(p, at).map(|(end, _)| end),
+            op => self.starts(step.first, at).then(|| self.fits_whole(op, at)).flatten(),
         }
     }
 
-    /// The same for all other patterns.
-    fn fits_whole(&mut self, pattern: &'a Pattern, at: usize) -> Option<usize> {
-        match pattern {
-            Pattern::Kind(_) | Pattern::Phrase(_) => self.fits(pattern, at),
-            Pattern::KindOf(set, ids) => {
-                let token = self.tokens.get(at)?;
-                let sense = token.sense(self.lexicon, *set, self.region)?;
-                let id = self.lexicon.vocabulary.terms[sense.term as usize].id;
-                ids.contains(&id).then_some(at + 1)
+    /// The same for all other steps.
+    fn fits_whole(&mut self, op: Op, at: usize) -> Option<usize> {
+        let program = self.program;
+        match op {
+            Op::Token(set) => self.holds(set, at).then_some(at + 1),
+            Op::Phrase(p) => self.phrase(p, at).map(|(end, _)| end),
+            Op::Seq(run) => {
+                program.items[run.places()].iter().try_fold(at, |at, &item| self.fits(item, at))
             }
-            Pattern::Word(word) => {
-                self.tokens.get(at).filter(|t| t.first == *word && t.last == *word).map(|_| at + 1)
-            }
-            Pattern::Seq(items) => items.iter().try_fold(at, |at, item| self.fits(item, at)),
-            Pattern::Alt(items) => items.iter().find_map(|item| self.fits(item, at)),
-            Pattern::Opt(inner) => Some(self.fits(inner, at).unwrap_or(at)),
-            Pattern::Star(inner) => Some(self.repeat(inner, at)),
-            Pattern::Plus(inner) => {
+            Op::Alt(run) => program.items[run.places()].iter().find_map(|&i| self.fits(i, at)),
+            Op::Opt(inner) => Some(self.fits(inner, at).unwrap_or(at)),
+            Op::Star(inner) => Some(self.repeat(inner, at)),
+            Op::Plus(inner) => {
                 let first = self.fits(inner, at)?;
                 Some(self.repeat(inner, first))
             }
-            Pattern::Not(inner) => self.fits(inner, at).is_none().then_some(at),
-            Pattern::And(inner) => self.fits(inner, at).map(|_| at),
-            Pattern::Behind(yes, inner) => {
+            Op::Not(inner) => self.fits(inner, at).is_none().then_some(at),
+            Op::And(inner) => self.fits(inner, at).map(|_| at),
+            Op::Behind(yes, inner) => {
                 let fits = at.checked_sub(1).is_some_and(|b| self.fits(inner, b) == Some(at));
-                (fits == *yes).then_some(at)
+                (fits == yes).then_some(at)
             }
-            Pattern::Start => (at == 0).then_some(at),
-            Pattern::End => (at == self.tokens.len()).then_some(at),
-            Pattern::Capture(_, inner) => self.fits(inner, at),
+            Op::Start => (at == 0).then_some(at),
+            Op::End => (at == self.tokens.len()).then_some(at),
         }
     }
 
-    fn repeat(&mut self, inner: &'a Pattern, from: usize) -> usize {
+    fn repeat(&mut self, inner: StepId, from: usize) -> usize {
         let mut at = from;
         while let Some(next) = self.fits(inner, at) {
             if next == at {
@@ -206,136 +300,170 @@ impl<'a> Engine<'a> {
         at
     }
 
-    /// Builds the records of a rule or phrase already known to fit at `at`.
-    fn evaluate(
-        &mut self,
-        rule: usize,
-        alternative: usize,
-        at: usize,
-        depth: usize,
-        steps: &mut Vec<Step>,
-    ) -> Vec<Said> {
-        let rules = self.rules;
-        let alternative = &rules.rules[rule].alternatives[alternative];
-        let mut kept: Vec<Vec<Said>> = vec![Vec::new(); alternative.captures.len()];
-        let mine = steps.len();
-        if self.trace {
+    /// Builds the records of a rule or phrase already known to fit at `at`, kept under `of`.
+    fn evaluate(&mut self, rule: usize, alternative: usize, at: usize, depth: usize, of: u16) {
+        let yields = &self.rules.rules[rule].alternatives[alternative].yields;
+        let from = self.scratch.kept.len();
+        let mine = self.steps.as_ref().map(Vec::len);
+        if let Some(steps) = &mut self.steps {
             steps.push(Step { depth, rule, span: Span::default() });
         }
-        let end = self.walk(&alternative.pattern, at, None, &mut kept, depth, steps);
-        if let (true, Some(end)) = (self.trace, end)
+        let end = self.walk(self.program.ways[rule][alternative], at, UNKEPT, depth);
+        if let (Some(steps), Some(mine), Some(end)) = (&mut self.steps, mine, end)
             && end > at
         {
             steps[mine].span = self.tokens[at].span.join(self.tokens[end - 1].span);
         }
-        yielded(&alternative.yields, &kept)
+        let kept = &mut self.scratch.kept;
+        let upto = kept.len();
+        yielded(kept, yields, &(from..upto), of);
+        kept.copy_within(upto.., from);
+        kept.truncate(kept.len() - (upto - from));
     }
 
     /// Walks a pattern that fits, keeping what its captures say.
-    fn walk(
-        &mut self,
-        pattern: &'a Pattern,
-        at: usize,
-        into: Option<usize>,
-        kept: &mut Vec<Vec<Said>>,
-        depth: usize,
-        steps: &mut Vec<Step>,
-    ) -> Option<usize> {
-        match pattern {
-            Pattern::Kind(set) | Pattern::KindOf(set, _) => {
-                let end = self.fits(pattern, at)?;
-                if let Some(into) = into {
-                    kept[into].push(self.record(at, *set));
-                }
+    fn walk(&mut self, walk: WalkId, at: usize, into: u16, depth: usize) -> Option<usize> {
+        let program = self.program;
+        match program.walks[walk as usize] {
+            Walk::Fits(step) => self.fits(step, at),
+            Walk::Read(set, kinds) => self.holds(set, at).then(|| {
+                let said = self.record(at, kinds);
+                self.scratch.kept.push(Kept { said, of: into });
+                at + 1
+            }),
+            Walk::Place(set) => self.holds(set, at).then(|| {
+                let said = Said::at(Record::default(), place(at));
+                self.scratch.kept.push(Kept { said, of: into });
+                at + 1
+            }),
+            Walk::Phrase(p) => {
+                let (end, alternative) = self.phrase(p, at)?;
+                self.evaluate(p as usize, alternative, at, depth + 1, into);
                 Some(end)
             }
-            Pattern::Word(_) => {
-                let end = self.fits(pattern, at)?;
-                if let Some(into) = into {
-                    kept[into].push(Said::at(Record::default(), self.tokens[at].span));
-                }
-                Some(end)
+            Walk::Seq(run) => program.items[run.places()]
+                .iter()
+                .try_fold(at, |at, &item| self.walk(item, at, into, depth)),
+            Walk::Alt(run) => {
+                let choices = &program.choices[run.places()];
+                let &(_, walk) =
+                    choices.iter().find(|&&(step, _)| self.fits(step, at).is_some())?;
+                self.walk(walk, at, into, depth)
             }
-            Pattern::Phrase(p) => {
-                let (end, alternative) = self.phrase(*p, at)?;
-                if let Some(into) = into {
-                    let records = self.evaluate(*p, alternative, at, depth + 1, steps);
-                    kept[into].extend(records);
-                }
-                Some(end)
-            }
-            Pattern::Seq(items) => {
-                items.iter().try_fold(at, |at, item| self.walk(item, at, into, kept, depth, steps))
-            }
-            Pattern::Alt(items) => {
-                let item = items.iter().find(|item| self.fits(item, at).is_some())?;
-                self.walk(item, at, into, kept, depth, steps)
-            }
-            Pattern::Opt(inner) => match self.fits(inner, at) {
-                Some(_) => self.walk(inner, at, into, kept, depth, steps),
+            Walk::Opt(step, walk) => match self.fits(step, at) {
+                Some(_) => self.walk(walk, at, into, depth),
                 None => Some(at),
             },
-            Pattern::Star(inner) | Pattern::Plus(inner) => {
+            Walk::Star(step, walk) => {
                 let mut at = at;
-                while let Some(next) = self.fits(inner, at) {
+                while let Some(next) = self.fits(step, at) {
                     if next == at {
                         break;
                     }
-                    self.walk(inner, at, into, kept, depth, steps)?;
+                    self.walk(walk, at, into, depth)?;
                     at = next;
                 }
                 Some(at)
             }
-            Pattern::Capture(name, inner) => self.walk(inner, at, Some(*name), kept, depth, steps),
-            Pattern::Not(_)
-            | Pattern::And(_)
-            | Pattern::Behind(..)
-            | Pattern::Start
-            | Pattern::End => Some(at),
+            Walk::Keep(of, walk) => self.walk(walk, at, of, depth),
+            Walk::Nothing => Some(at),
         }
     }
 
     /// What the token at `at` says when read as one of `kinds`.
-    fn record(&self, at: usize, kinds: u128) -> Said {
+    fn record(&self, at: usize, kinds: SetId) -> Said<Place> {
         let token = &self.tokens[at];
+        let kinds = self.program.sets[kinds as usize].kinds;
         let mut record = token
             .sense(self.lexicon, kinds, self.region)
             .map_or_else(Record::default, |s| self.lexicon.vocabulary.record(s));
         record.number = token.number.or(record.number);
-        Said::at(record, token.span)
+        Said::at(record, place(at))
     }
 }
 
-fn yielded(yields: &Yield, kept: &[Vec<Said>]) -> Vec<Said> {
+/// The place of one token.
+fn place(at: usize) -> Place {
+    let at = u16::try_from(at).unwrap_or(u16::MAX);
+    Place { first: at, last: at }
+}
+
+/// Puts what `yields` makes of the records in `kept` behind the last one, under `of`.
+fn yielded(all: &mut Vec<Kept>, yields: &Yield, kept: &Range<usize>, of: u16) {
+    let is = |name: usize| move |k: &&Kept| usize::from(k.of) == name;
     match yields {
-        Yield::Var(name) => kept[*name].clone(),
-        Yield::Last(name) => kept[*name].last().copied().into_iter().collect(),
-        Yield::OrEmpty(name) if kept[*name].is_empty() => vec![Said::default()],
-        Yield::OrEmpty(name) => kept[*name].clone(),
+        Yield::Var(name) | Yield::OrEmpty(name) => {
+            let before = all.len();
+            for i in kept.clone() {
+                if usize::from(all[i].of) == *name {
+                    all.push(Kept { of, ..all[i] });
+                }
+            }
+            if all.len() == before && matches!(yields, Yield::OrEmpty(_)) {
+                all.push(Kept { said: Said::default(), of });
+            }
+        }
+        Yield::Last(name) => {
+            if let Some(last) = all[kept.clone()].iter().rev().find(is(*name)).copied() {
+                all.push(Kept { of, ..last });
+            }
+        }
         Yield::Folded(name) => {
-            vec![kept[*name].iter().fold(Said::default(), |all, one| all.merge(one))]
+            let mut said = Said::default();
+            all[kept.clone()].iter().filter(is(*name)).for_each(|one| said.fill(&one.said));
+            all.push(Kept { said, of });
         }
         Yield::Literal(record, taken, upper) => {
             let mut said = Said { record: **record, ..Said::default() };
+            let first = |name: usize| all[kept.clone()].iter().find(is(name)).map(|k| &k.said);
             for &(to, name, from) in taken {
-                if let Some(first) = kept[name].first() {
+                if let Some(first) = first(name) {
                     said.record.set(to, first.get(from));
                     said.parts.add_all(&first.parts);
                 }
             }
-            if let Some(first) = upper.and_then(|name| kept[name].first()) {
+            if let Some(first) = upper.and_then(first) {
                 said.record.upper = first.record.number;
                 said.parts.add_all(&first.parts);
             }
-            vec![said]
+            all.push(Kept { said, of });
         }
-        Yield::Sum(items) => items.iter().flat_map(|item| yielded(item, kept)).collect(),
+        Yield::Sum(items) => items.iter().for_each(|item| yielded(all, item, kept, of)),
         Yield::Product(items) => {
-            let mut lists = items.iter().map(|item| yielded(item, kept));
-            let first = lists.next().unwrap_or_default();
-            lists.fold(first, |left, right| {
-                left.iter().flat_map(|l| right.iter().map(|r| l.merge(r))).collect()
-            })
+            let from = all.len();
+            let Some((first, others)) = items.split_first() else { return };
+            yielded(all, first, kept, of);
+            for item in others {
+                product(all, from, item, kept, of);
+            }
         }
     }
+}
+
+/// Merges each record from `from` on with each that `item` yields.
+fn product(all: &mut Vec<Kept>, from: usize, item: &Yield, kept: &Range<usize>, of: u16) {
+    // What was not kept adds nothing to what it is merged with.
+    if let Yield::Folded(name) | Yield::OrEmpty(name) = item
+        && !all[kept.clone()].iter().any(|k| usize::from(k.of) == *name)
+    {
+        return;
+    }
+    let upto = all.len();
+    yielded(all, item, kept, of);
+    let end = all.len();
+    if end == upto + 1 {
+        if let Some(right) = all.pop() {
+            all[from..].iter_mut().for_each(|left| left.said.fill(&right.said));
+        }
+        return;
+    }
+    for left in from..upto {
+        for right in upto..end {
+            let mut both = all[left];
+            both.said.fill(&all[right].said);
+            all.push(both);
+        }
+    }
+    all.copy_within(end.., from);
+    all.truncate(all.len() - (end - from));
 }
