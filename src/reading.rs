@@ -184,7 +184,7 @@ impl<'a> Reader<'a> {
         resolve(&self.referring, &mut found);
         fill(self.lexicon, &mut found);
         let birds = number(self.lexicon, &self.turns, &tokens, &mut found);
-        let mut traits = Vec::new();
+        let mut traits = Vec::with_capacity(found.len() * 2);
         for one in &found {
             let of = if one.bird == ALL { 1..=birds } else { one.bird..=one.bird };
             for (bird, record) in of.flat_map(|b| one.records.iter().map(move |r| (b, r))) {

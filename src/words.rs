@@ -197,9 +197,19 @@ const fn in_word(byte: u8) -> bool {
 }
 
 /// Adds one piece between word boundaries.
+#[inline]
 fn push_piece(text: &str, start: usize, end: usize, out: &mut Vec<Word>) {
-    let piece = &text[start..end];
     let span = Span::new(start, end);
+    match text.as_bytes()[start] {
+        b' ' => {}
+        first if first.is_ascii_alphabetic() => out.push(Word { span, class: Class::Letters }),
+        _ => push_other(text, span, out),
+    }
+}
+
+/// The same for pieces that are neither spaces nor begin with a plain letter.
+fn push_other(text: &str, span: Span, out: &mut Vec<Word>) {
+    let (piece, start) = (&text[span.start..span.end], span.start);
     let Some(first) = piece.chars().next() else { return };
     if first.is_alphabetic() {
         out.push(Word { span, class: Class::Letters });

@@ -13,8 +13,8 @@ use crate::lexicon::Lexicon;
 use crate::lexicon::kinds::KindId;
 use crate::lexicon::names::Name;
 use crate::lexicon::record::{Piece, Record, Said};
-use crate::rules::program::{First, Op, Program, Set, SetId, StepId, Walk, WalkId};
-use crate::rules::tree::{Edge, NO_END, Tree};
+use crate::rules::program::{self, Op, Program, Set, SetId, StepId, Walk, WalkId};
+use crate::rules::tree::{Edge, NO_END, Node, Tree};
 use crate::rules::{Rules, Yield};
 use crate::span::Span;
 use std::ops::Range;
@@ -81,6 +81,8 @@ const UNKEPT: u16 = u16::MAX;
 pub struct Scratch {
     /// What each token is for rules; behind the last one nothing.
     seen: Vec<Set>,
+    /// For each of those a bit for each set that rules ask for.
+    rows: Vec<u64>,
     /// For each place each phrase: the round in which it was tried, and how it went. Entries of
     /// earlier rounds count as untried, so nothing has to be cleared.
     memo: Vec<u64>,
@@ -89,10 +91,35 @@ pub struct Scratch {
     kept: Vec<Kept>,
 }
 
-const FAILS: u32 = 0;
+/// How far something reaches, and which of the ways to get there comes first in the files; 0 where
+/// nothing fits. Of two the better one is the greater number.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+struct Best(u32);
 
-/// The farthest end, and which of the ways to get there comes first in the files.
-type Best = Option<(usize, u32)>;
+impl Best {
+    const NONE: Self = Self(0);
+
+    /// The most ways that a tree can have; more are refused nowhere near.
+    const WAYS: u32 = 0xffff;
+
+    fn new(end: usize, way: u32) -> Self {
+        let end = u32::try_from(end).unwrap_or(0) + 1;
+        Self((end << 16) | Self::WAYS.saturating_sub(way))
+    }
+
+    const fn is_none(self) -> bool {
+        self.0 == 0
+    }
+
+    /// Where it ends, if it fits.
+    fn end(self) -> Option<usize> {
+        (!self.is_none()).then(|| (self.0 >> 16) as usize - 1)
+    }
+
+    const fn way(self) -> usize {
+        (Self::WAYS - (self.0 & Self::WAYS)) as usize
+    }
+}
 
 /// Runs the rules over one stretch of tokens.
 pub struct Engine<'a> {
@@ -101,7 +128,13 @@ pub struct Engine<'a> {
     program: &'a Program,
     region: Name,
     tokens: &'a [Token],
-    scratch: &'a mut Scratch,
+    seen: &'a [Set],
+    rows: &'a [u64],
+    /// How many entries of `rows` a token has.
+    width: usize,
+    memo: &'a mut [u64],
+    round: u32,
+    kept: &'a mut Vec<Kept>,
     /// The steps of the match that is being made, if they are wanted.
     steps: Option<Vec<Step>>,
 }
@@ -117,60 +150,56 @@ impl<'a> Engine<'a> {
         trace: bool,
     ) -> Self {
         let program = &rules.program;
-        let steps = trace.then(Vec::new);
-        let out = Self { lexicon, rules, program, region, tokens, scratch, steps };
-        out.scratch.seen.clear();
-        for token in tokens {
-            let seen = out.seen(token);
-            out.scratch.seen.push(seen);
+        let Scratch { seen, rows, memo, round, kept } = scratch;
+        seen.clear();
+        seen.extend(tokens.iter().map(|t| seen_as(lexicon, program, region, t)));
+        seen.push(Set::default());
+        rows.clear();
+        for &one in seen.iter() {
+            program.add_row(one, rows);
         }
-        out.scratch.seen.push(Set::default());
-        let slots = program.trees.len() * (tokens.len() + 1);
-        if out.scratch.memo.len() < slots {
-            out.scratch.memo.resize(slots, 0);
+        let slots = program.trees.len() * seen.len();
+        if memo.len() < slots {
+            memo.resize(slots, 0);
         }
-        out.scratch.round = out.scratch.round.wrapping_add(1);
-        if out.scratch.round == 0 {
-            out.scratch.memo.fill(0);
-            out.scratch.round = 1;
+        *round = round.wrapping_add(1);
+        if *round == 0 {
+            memo.fill(0);
+            *round = 1;
         }
-        out
-    }
-
-    /// What a token is for rules.
-    fn seen(&self, token: &Token) -> Set {
-        let mut marks = 0;
-        if token.first == token.last && token.first != NO_WORD {
-            marks |= self.program.mark_of_word(token.first);
+        Self {
+            lexicon,
+            rules,
+            program,
+            region,
+            tokens,
+            seen,
+            rows,
+            width: program.width(),
+            memo,
+            round: *round,
+            kept,
+            steps: trace.then(Vec::new),
         }
-        let mut left = token.kinds & self.program.listed_kinds;
-        while left != 0 {
-            let kind = KindId(u8::try_from(left.trailing_zeros()).unwrap_or(0));
-            left &= left - 1;
-            if let Some(sense) = token.sense(self.lexicon, kind.bit(), self.region) {
-                let id = self.lexicon.vocabulary.terms[sense.term as usize].id;
-                marks |= self.program.marks_of_id(kind, id);
-            }
-        }
-        Set { kinds: token.kinds, marks }
     }
 
     /// Every match, left to right.
     pub fn run(mut self, out: &mut Vec<Match>) {
         let mut at = 0;
         while at < self.tokens.len() {
-            let Some((end, place)) = self.best(at) else {
+            let best = self.best(at);
+            let Some(end) = best.end().filter(|&end| end > at) else {
                 at += 1;
                 continue;
             };
-            let (rule, alternative) = self.program.top.ends[place as usize];
-            self.scratch.kept.clear();
+            let (rule, alternative) = self.program.top.ends[best.way()];
+            self.kept.clear();
             self.evaluate(rule, alternative, at, 0, UNKEPT);
             let tokens = self.tokens;
             let span =
                 |p: Place| tokens[usize::from(p.first)].span.join(tokens[usize::from(p.last)].span);
             let spoken = |k: &Kept| Said { record: k.said.record, parts: k.said.parts.map(span) };
-            let records = self.scratch.kept.iter().map(spoken).collect();
+            let records = self.kept.iter().map(spoken).collect();
             let steps = self.steps.as_mut().map(std::mem::take).unwrap_or_default();
             out.push(Match { rule, start: at, end, records, steps, taken_back: false, bird: 1 });
             at = end;
@@ -180,96 +209,92 @@ impl<'a> Engine<'a> {
     /// The longest rule at a place.
     fn best(&mut self, at: usize) -> Best {
         let top = &self.program.top;
-        let mut best = None;
-        for edge in top.starting(self.scratch.seen[at]) {
-            self.follow(top, edge, at, &mut best);
-        }
-        best.filter(|&(end, _)| end > at)
-    }
-
-    /// The longest alternative of a rule or phrase at a place.
-    #[inline]
-    fn phrase(&mut self, rule: u32, at: usize) -> Option<(usize, usize)> {
-        if !self.starts(self.program.firsts[rule as usize], at) {
-            return None;
-        }
-        let slot = at * self.program.trees.len() + rule as usize;
-        let known = self.scratch.memo[slot];
-        if (known >> 32) as u32 != self.scratch.round {
-            return self.try_phrase(rule, at, slot);
-        }
-        match known as u32 {
-            FAILS => None,
-            packed => Some(((packed >> 16) as usize - 1, (packed & 0xffff) as usize)),
-        }
-    }
-
-    fn try_phrase(&mut self, rule: u32, at: usize, slot: usize) -> Option<(usize, usize)> {
-        let best = self.farthest(&self.program.trees[rule as usize], at);
-        let packed = best.map_or(u64::from(FAILS), |(end, alternative)| {
-            ((end as u64 + 1) << 16) | u64::from(alternative & 0xffff)
-        });
-        self.scratch.memo[slot] = (u64::from(self.scratch.round) << 32) | packed;
-        best.map(|(end, alternative)| (end, alternative as usize))
-    }
-
-    /// The farthest end of a tree from `at`, and which end it is; of two alike the first.
-    fn farthest(&mut self, tree: &'a Tree, at: usize) -> Best {
-        let root = &tree.nodes[0];
-        let mut best = (root.end != NO_END).then_some((at, root.end));
-        for edge in &tree.edges[root.edges()] {
-            self.follow(tree, edge, at, &mut best);
+        let mut best = Best::NONE;
+        for edge in top.starting(self.seen[at]) {
+            best = self.along(top, edge, at, best);
         }
         best
     }
 
-    /// Goes along `edge` and on from there, keeping the best end.
-    fn follow(&mut self, tree: &'a Tree, edge: &'a Edge, at: usize, best: &mut Best) {
-        if !self.starts(edge.first, at) {
-            return;
+    /// The longest alternative of a phrase at a place where it can start.
+    #[inline]
+    fn phrase(&mut self, rule: u32, at: usize) -> Best {
+        let slot = at * self.program.trees.len() + rule as usize;
+        let known = self.memo[slot];
+        if (known >> 32) as u32 == self.round {
+            Best(known as u32)
+        } else {
+            self.try_phrase(rule, at, slot)
         }
-        let Some(next) = self.fits(edge.step, at) else { return };
+    }
+
+    #[inline(never)]
+    fn try_phrase(&mut self, rule: u32, at: usize, slot: usize) -> Best {
+        let tree = &self.program.trees[rule as usize];
+        let root = &tree.nodes[0];
+        let best = if root.end == NO_END { Best::NONE } else { Best::new(at, root.end) };
+        let best = self.follow(tree, root, at, best);
+        self.memo[slot] = (u64::from(self.round) << 32) | u64::from(best.0);
+        best
+    }
+
+    /// Goes along all edges of a node and on from there; gives back the best of the ends reached and
+    /// `best`.
+    fn follow(&mut self, tree: &'a Tree, node: &Node, at: usize, best: Best) -> Best {
+        let edges = tree.edges[node.edges()].iter();
+        edges.fold(best, |best, edge| self.along(tree, edge, at, best))
+    }
+
+    #[inline(always)]
+    fn along(&mut self, tree: &'a Tree, edge: &'a Edge, at: usize, best: Best) -> Best {
+        if !self.holds(edge.first, at) {
+            return best;
+        }
+        let Some(next) = self.takes(edge.step, at) else { return best };
         let node = &tree.nodes[edge.to as usize];
-        if node.end != NO_END
-            && best.is_none_or(|(end, other)| next > end || next == end && node.end < other)
-        {
-            *best = Some((next, node.end));
-        }
-        for edge in &tree.edges[node.edges()] {
-            self.follow(tree, edge, next, best);
-        }
+        let best = if node.end == NO_END { best } else { best.max(Best::new(next, node.end)) };
+        if node.edges().is_empty() { best } else { self.follow(tree, node, next, best) }
     }
 
-    #[inline]
-    fn starts(&self, first: First, at: usize) -> bool {
-        first.any || self.holds(first.set, at)
-    }
-
-    #[inline]
+    /// Whether the token at `at`, or the end there, is in a set.
+    #[inline(always)]
     fn holds(&self, set: SetId, at: usize) -> bool {
-        self.program.sets[set as usize].meets(&self.scratch.seen[at])
+        let word = self.rows[at * self.width + (set / u64::BITS) as usize];
+        (word >> (set % u64::BITS)) & 1 != 0
     }
 
-    /// Where a step ends if it fits at `at`. Most steps are a word or a phrase: those are looked at in
-    /// place; the others only if they can start with the word that stands there.
-    #[inline]
+    /// Where a step ends if it fits at `at`.
+    #[inline(always)]
     fn fits(&mut self, step: StepId, at: usize) -> Option<usize> {
-        let step = &self.program.steps[step as usize];
+        self.takes(self.program.steps[step as usize], at)
+    }
+
+    /// The same. Most steps are settled by the word that stands there, a phrase tried before, or both;
+    /// those are looked at in place.
+    #[inline(always)]
+    fn takes(&mut self, step: program::Step, at: usize) -> Option<usize> {
+        if !self.holds(step.gate, at) {
+            return step.skips.then_some(at);
+        }
         match step.op {
-            Op::Token(set) => self.holds(set, at).then_some(at + 1),
-            Op::Phrase(p) => self.phrase(p, at).map(|(end, _)| end),
-            op => self.starts(step.first, at).then(|| self.fits_whole(op, at)).flatten(),
+            Op::Token(_) => Some(at + 1),
+            Op::Phrase(p) => self.phrase(p, at).end(),
+            op => self.takes_whole(op, at),
         }
     }
 
-    /// The same for all other steps.
-    fn fits_whole(&mut self, op: Op, at: usize) -> Option<usize> {
+    /// The same for all other steps, whose gate is open.
+    fn takes_whole(&mut self, op: Op, at: usize) -> Option<usize> {
         let program = self.program;
         match op {
-            Op::Token(set) => self.holds(set, at).then_some(at + 1),
-            Op::Phrase(p) => self.phrase(p, at).map(|(end, _)| end),
+            Op::Token(_) => Some(at + 1),
+            Op::Phrase(p) => self.phrase(p, at).end(),
             Op::Seq(run) => {
-                program.items[run.places()].iter().try_fold(at, |at, &item| self.fits(item, at))
+                let mut at = at;
+                for &item in &program.items[run.places()] {
+                    at = self.fits(item, at)?;
+                }
+                Some(at)
             }
             Op::Alt(run) => program.items[run.places()].iter().find_map(|&i| self.fits(i, at)),
             Op::Opt(inner) => Some(self.fits(inner, at).unwrap_or(at)),
@@ -303,7 +328,7 @@ impl<'a> Engine<'a> {
     /// Builds the records of a rule or phrase already known to fit at `at`, kept under `of`.
     fn evaluate(&mut self, rule: usize, alternative: usize, at: usize, depth: usize, of: u16) {
         let yields = &self.rules.rules[rule].alternatives[alternative].yields;
-        let from = self.scratch.kept.len();
+        let from = self.kept.len();
         let mine = self.steps.as_ref().map(Vec::len);
         if let Some(steps) = &mut self.steps {
             steps.push(Step { depth, rule, span: Span::default() });
@@ -314,7 +339,7 @@ impl<'a> Engine<'a> {
         {
             steps[mine].span = self.tokens[at].span.join(self.tokens[end - 1].span);
         }
-        let kept = &mut self.scratch.kept;
+        let kept = &mut *self.kept;
         let upto = kept.len();
         yielded(kept, yields, &(from..upto), of);
         kept.copy_within(upto.., from);
@@ -326,24 +351,29 @@ impl<'a> Engine<'a> {
         let program = self.program;
         match program.walks[walk as usize] {
             Walk::Fits(step) => self.fits(step, at),
-            Walk::Read(set, kinds) => self.holds(set, at).then(|| {
+            Walk::Read(kinds) => {
                 let said = self.record(at, kinds);
-                self.scratch.kept.push(Kept { said, of: into });
-                at + 1
-            }),
-            Walk::Place(set) => self.holds(set, at).then(|| {
+                self.kept.push(Kept { said, of: into });
+                Some(at + 1)
+            }
+            Walk::Place => {
                 let said = Said::at(Record::default(), place(at));
-                self.scratch.kept.push(Kept { said, of: into });
-                at + 1
-            }),
+                self.kept.push(Kept { said, of: into });
+                Some(at + 1)
+            }
             Walk::Phrase(p) => {
-                let (end, alternative) = self.phrase(p, at)?;
-                self.evaluate(p as usize, alternative, at, depth + 1, into);
+                let best = self.phrase(p, at);
+                let end = best.end()?;
+                self.evaluate(p as usize, best.way(), at, depth + 1, into);
                 Some(end)
             }
-            Walk::Seq(run) => program.items[run.places()]
-                .iter()
-                .try_fold(at, |at, &item| self.walk(item, at, into, depth)),
+            Walk::Seq(run) => {
+                let mut at = at;
+                for &item in &program.items[run.places()] {
+                    at = self.walk(item, at, into, depth)?;
+                }
+                Some(at)
+            }
             Walk::Alt(run) => {
                 let choices = &program.choices[run.places()];
                 let &(_, walk) =
@@ -380,6 +410,24 @@ impl<'a> Engine<'a> {
         record.number = token.number.or(record.number);
         Said::at(record, place(at))
     }
+}
+
+/// What a token is for rules.
+fn seen_as(lexicon: &Lexicon, program: &Program, region: Name, token: &Token) -> Set {
+    let mut marks = 0;
+    if token.first == token.last && token.first != NO_WORD {
+        marks |= program.mark_of_word(token.first);
+    }
+    let mut left = token.kinds & program.listed_kinds;
+    while left != 0 {
+        let kind = KindId(u8::try_from(left.trailing_zeros()).unwrap_or(0));
+        left &= left - 1;
+        if let Some(sense) = token.sense(lexicon, kind.bit(), region) {
+            let id = lexicon.vocabulary.terms[sense.term as usize].id;
+            marks |= program.marks_of_id(kind, id);
+        }
+    }
+    Set { kinds: token.kinds, marks }
 }
 
 /// The place of one token.

@@ -124,6 +124,7 @@ pub struct Scratch {
     words: Vec<Word>,
     ids: Vec<WordId>,
     limits: Vec<(usize, usize)>,
+    lower: String,
     mended: Mended,
 }
 
@@ -135,10 +136,10 @@ pub fn tokens_into(
     scratch: &mut Scratch,
     out: &mut Vec<Token>,
 ) -> Vec<Repair> {
-    let Scratch { words, ids, limits, mended: known } = scratch;
+    let Scratch { words, ids, limits, lower, mended: known } = scratch;
     let mut repairs = Vec::new();
     words_into(text, words);
-    look_up(text, words, lexicon, ids);
+    look_up(text, words, lexicon, lower, ids);
     let worth = lexicon.mendable | basics.number;
     mend_joins(text, words, ids, lexicon, worth, &mut repairs);
     group(text, words, ids, lexicon, basics, limits, out);
@@ -243,21 +244,32 @@ fn group(
 }
 
 /// The number of each word, [`NO_WORD`] for signs and unknown words.
-fn look_up(text: &str, words: &[Word], lexicon: &Lexicon, ids: &mut Vec<WordId>) {
+fn look_up(
+    text: &str,
+    words: &[Word],
+    lexicon: &Lexicon,
+    lower: &mut String,
+    ids: &mut Vec<WordId>,
+) {
     let vocabulary = &lexicon.vocabulary;
-    let mut scratch = String::new();
     ids.clear();
-    for word in words {
-        if matches!(word.class, Class::Letters | Class::Digits | Class::Symbol | Class::Question) {
-            normalise_into(word.span.of(text), &mut scratch);
-            let known = vocabulary
-                .word(&scratch)
-                .or_else(|| scratch.strip_suffix("'s").and_then(|stem| vocabulary.word(stem)));
-            ids.push(known.unwrap_or(NO_WORD));
-        } else {
-            ids.push(NO_WORD);
+    ids.extend(words.iter().map(|word| {
+        if !matches!(word.class, Class::Letters | Class::Digits | Class::Symbol | Class::Question) {
+            return NO_WORD;
         }
-    }
+        let written = word.span.of(text);
+        // Most words stand there as they are looked up.
+        let form = if written.bytes().all(|b| b.is_ascii_lowercase()) {
+            written
+        } else {
+            normalise_into(written, lower);
+            &*lower
+        };
+        let known = vocabulary.word(form);
+        let known =
+            known.or_else(|| form.strip_suffix("'s").and_then(|stem| vocabulary.word(stem)));
+        known.unwrap_or(NO_WORD)
+    }));
 }
 
 fn longest(

@@ -69,6 +69,7 @@ impl Texts {
     }
 }
 
+#[inline]
 fn part<'t>(joined: &'t str, ends: &[u32], number: u32) -> &'t str {
     let at = number as usize;
     let start = at.checked_sub(1).map_or(0, |before| ends[before] as usize);

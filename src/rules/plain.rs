@@ -93,7 +93,7 @@ impl Plains {
     }
 
     /// What a rule can start with, and whether it may take nothing. No rule starts with itself.
-    pub(super) fn first_of_rule(&self, rule: usize) -> (Set, bool) {
+    fn first_of_rule(&self, rule: usize) -> (Set, bool) {
         self.ways[rule]
             .iter()
             .map(|way| self.first(way))

@@ -27,10 +27,12 @@ pub struct Set {
 }
 
 impl Set {
-    /// Whether both have something in common.
-    #[inline]
-    pub const fn meets(&self, other: &Self) -> bool {
-        (self.kinds & other.kinds) | (self.marks & other.marks) != 0
+    /// How many kinds and marks there can be.
+    pub const BITS: usize = 256;
+
+    /// The numbers of its kinds, and of its marks behind them.
+    pub fn ones(self) -> impl Iterator<Item = usize> {
+        ones(self.kinds).chain(ones(self.marks).map(|mark| mark + Self::BITS / 2))
     }
 
     /// What either holds.
@@ -38,6 +40,17 @@ impl Set {
     pub const fn or(self, other: Self) -> Self {
         Self { kinds: self.kinds | other.kinds, marks: self.marks | other.marks }
     }
+}
+
+/// The places of the bits that are set.
+pub(super) fn ones(mut bits: u128) -> impl Iterator<Item = usize> {
+    std::iter::from_fn(move || {
+        let at = bits.trailing_zeros() as usize;
+        (bits != 0).then(|| {
+            bits &= bits - 1;
+            at
+        })
+    })
 }
 
 /// The place of a [`Set`] in [`Program::sets`].
@@ -97,22 +110,18 @@ pub enum Op {
     End,
 }
 
-/// A step, with what it can start with.
+/// The set of all words and of the end behind them.
+pub const ANYTHING: SetId = 0;
+
+/// A step, with the words it is worth trying at.
 #[derive(Clone, Copy, Debug, Serialize, Deserialize)]
 pub struct Step {
     /// What it asks for.
     pub op: Op,
-    /// What it can start with.
-    pub first: First,
-}
-
-/// What a step can start with.
-#[derive(Clone, Copy, Debug, Serialize, Deserialize)]
-pub struct First {
-    /// Words of that set.
-    pub set: SetId,
-    /// Anything: it may take nothing.
-    pub any: bool,
+    /// Where none of these words stands the outcome is known without trying:
+    pub gate: SetId,
+    /// it takes nothing and fits, or it does not fit.
+    pub skips: bool,
 }
 
 /// How what is kept is gathered, of a pattern known to fit.
@@ -120,10 +129,10 @@ pub struct First {
 pub enum Walk {
     /// Nothing is kept in this step.
     Fits(StepId),
-    /// A word of the first set, kept as what it says when read as one of the kinds of the second.
-    Read(SetId, SetId),
+    /// A word, kept as what it says when read as one of the kinds of that set.
+    Read(SetId),
     /// A word kept for its place alone.
-    Place(SetId),
+    Place,
     /// A phrase, with what it yields.
     Phrase(u32),
     /// One after the other; places in [`Program::items`].
@@ -155,8 +164,8 @@ pub struct Program {
     pub choices: Vec<(StepId, WalkId)>,
     /// For each rule its alternatives' walks.
     pub ways: Vec<Vec<WalkId>>,
-    /// What each rule or phrase can start with.
-    pub firsts: Vec<First>,
+    /// For each kind and each mark, then for nothing, the sets that it is in, as bits.
+    rows: Vec<u64>,
     /// All that are rules, as one tree.
     pub top: Tree,
     /// The tree of each rule and phrase by itself.
@@ -222,7 +231,8 @@ impl Program {
         let mut marks = Marks::default();
         let plains = Plains::of(rules, &mut marks);
         let mut out = Maker { plains, marks, known: FxHashMap::default(), made: Self::default() };
-        out.made.firsts = (0..rules.len()).map(|i| out.first_of_rule(i)).collect();
+        // All that is known of "anything" is its number.
+        out.made.sets.push(Set { kinds: KindSet::MAX, marks: u128::MAX });
         out.made.ways = rules
             .iter()
             .map(|r| r.alternatives.iter().map(|a| out.walk(&a.pattern, false)).collect())
@@ -236,7 +246,34 @@ impl Program {
         let Maker { marks, mut made, .. } = out;
         made.top.index(&made.sets);
         made.set_marks(&marks);
+        made.set_rows();
         Some(made)
+    }
+
+    /// How many words of bits hold a bit for each set.
+    pub const fn width(&self) -> usize {
+        self.sets.len().div_ceil(u64::BITS as usize)
+    }
+
+    fn set_rows(&mut self) {
+        let width = self.width();
+        self.rows = vec![0; (Set::BITS + 1) * width];
+        for (i, set) in self.sets.iter().enumerate() {
+            for row in set.ones().chain((i == ANYTHING as usize).then_some(Set::BITS)) {
+                self.rows[row * width + i / 64] |= 1 << (i % 64);
+            }
+        }
+    }
+
+    /// Adds to `out` a bit for each set that such a word is in.
+    pub fn add_row(&self, word: Set, out: &mut Vec<u64>) {
+        let width = self.width();
+        let from = out.len();
+        out.extend_from_slice(&self.rows[Set::BITS * width..]);
+        for one in word.ones() {
+            let row = &self.rows[one * width..(one + 1) * width];
+            out[from..].iter_mut().zip(row).for_each(|(all, more)| *all |= more);
+        }
     }
 
     fn set_marks(&mut self, marks: &Marks) {
@@ -304,15 +341,15 @@ impl Maker {
         }))
     }
 
-    fn first_of_rule(&mut self, rule: usize) -> First {
-        let (set, any) = self.plains.first_of_rule(rule);
-        First { set: self.set(set), any }
+    /// What a sequence can start with.
+    pub(super) fn first(&mut self, items: &[Plain]) -> SetId {
+        let (set, any) = self.plains.first_of_all(items);
+        if any { ANYTHING } else { self.set(set) }
     }
 
-    /// What a sequence can start with.
-    pub(super) fn first(&mut self, items: &[Plain]) -> First {
-        let (set, any) = self.plains.first_of_all(items);
-        First { set: self.set(set), any }
+    /// A known step.
+    pub(super) fn made(&self, step: StepId) -> Step {
+        self.made.steps[step as usize]
     }
 
     /// The step of a pattern in which nothing is kept.
@@ -334,8 +371,13 @@ impl Maker {
             Plain::Start => Op::Start,
             Plain::End => Op::End,
         };
-        let first = self.first(std::slice::from_ref(plain));
-        self.made.steps.push(Step { op, first });
+        let (inner, skips) = match plain {
+            Plain::Opt(inner) | Plain::Star(inner) | Plain::Not(inner) => (&**inner, true),
+            Plain::And(inner) => (&**inner, false),
+            _ => (plain, false),
+        };
+        let gate = self.first(std::slice::from_ref(inner));
+        self.made.steps.push(Step { op, gate, skips });
         let id = small(self.made.steps.len() - 1);
         self.known.insert(plain.clone(), id);
         id
@@ -375,21 +417,15 @@ impl Maker {
             | Pattern::Start
             | Pattern::End => Walk::Nothing,
             _ if !kept && !keeps(pattern) => Walk::Fits(self.plain_step(pattern)),
-            Pattern::Kind(kinds) => {
-                let set = self.set(Set { kinds: *kinds, marks: 0 });
-                Walk::Read(set, set)
+            Pattern::Kind(kinds) | Pattern::KindOf(kinds, _) => {
+                Walk::Read(self.set(Set { kinds: *kinds, marks: 0 }))
             }
-            Pattern::KindOf(kinds, ids) => {
-                let listed = self.marks.listed(*kinds, ids);
-                Walk::Read(self.set(listed), self.set(Set { kinds: *kinds, marks: 0 }))
-            }
-            Pattern::Word(word) => {
-                let word = self.marks.word(*word);
-                Walk::Place(self.set(word))
-            }
+            Pattern::Word(_) => Walk::Place,
             Pattern::Phrase(p) => Walk::Phrase(small(*p)),
             Pattern::Seq(items) => {
-                let walks: Vec<WalkId> = items.iter().map(|i| self.walk(i, kept)).collect();
+                let takes = |i: &&Pattern| !matches!(i, Pattern::Not(_) | Pattern::And(_));
+                let walks: Vec<WalkId> =
+                    items.iter().filter(takes).map(|i| self.walk(i, kept)).collect();
                 Walk::Seq(Run::push(&mut self.made.items, walks))
             }
             Pattern::Alt(items) => {

@@ -5,7 +5,7 @@
 //! first word is.
 
 use super::plain::Plain;
-use super::program::{First, Maker, Set, StepId, small};
+use super::program::{ANYTHING, Maker, Set, SetId, Step, StepId, ones, small};
 use serde::{Deserialize, Serialize};
 use std::ops::Range;
 
@@ -47,9 +47,9 @@ impl Node {
 #[derive(Clone, Copy, Debug, Serialize, Deserialize)]
 pub struct Edge {
     /// What must stand in the note.
-    pub step: StepId,
+    pub step: Step,
     /// What the rest of the way can start with.
-    pub first: First,
+    pub first: SetId,
     /// The node behind it.
     pub to: u32,
 }
@@ -89,7 +89,7 @@ impl Tree {
             let first_edge = small(out.edges.len());
             for (step, rests, to) in node.edges {
                 let first = maker.first(&[Plain::Alt(rests.into_iter().map(Plain::Seq).collect())]);
-                out.edges.push(Edge { step, first, to: small(to) });
+                out.edges.push(Edge { step: maker.made(step), first, to: small(to) });
             }
             let end = node.end.map_or(NO_END, small);
             out.nodes.push(Node { first_edge, end_edge: small(out.edges.len()), end });
@@ -101,17 +101,15 @@ impl Tree {
     pub(super) fn index(&mut self, sets: &[Set]) {
         let root = self.nodes[0].edges();
         let width = root.len().div_ceil(64);
-        self.starts = vec![0; 256 * width];
+        self.starts = vec![0; Set::BITS * width];
         self.always = vec![0; width];
         for (i, edge) in self.edges[root].iter().enumerate() {
             let (word, bit) = (i / 64, 1 << (i % 64));
-            if edge.first.any {
+            if edge.first == ANYTHING {
                 self.always[word] |= bit;
-            }
-            let set = sets[edge.first.set as usize];
-            for (at, bits) in [(0, set.kinds), (128, set.marks)] {
-                for one in ones(bits) {
-                    self.starts[(at + one) * width + word] |= bit;
+            } else {
+                for one in sets[edge.first as usize].ones() {
+                    self.starts[one * width + word] |= bit;
                 }
             }
         }
@@ -121,22 +119,9 @@ impl Tree {
     pub fn starting(&self, word: Set) -> impl Iterator<Item = &Edge> {
         let width = self.always.len();
         (0..width).flat_map(move |i| {
-            let rows = |at: usize, bits: u128| {
-                ones(bits).fold(0, |all, one| all | self.starts[(at + one) * width + i])
-            };
-            let edges = self.always[i] | rows(0, word.kinds) | rows(128, word.marks);
+            let edges =
+                word.ones().fold(self.always[i], |all, one| all | self.starts[one * width + i]);
             ones(u128::from(edges)).map(move |one| &self.edges[i * 64 + one])
         })
     }
-}
-
-/// The places of the bits that are set.
-fn ones(mut bits: u128) -> impl Iterator<Item = usize> {
-    std::iter::from_fn(move || {
-        let at = bits.trailing_zeros() as usize;
-        (bits != 0).then(|| {
-            bits &= bits - 1;
-            at
-        })
-    })
 }
