@@ -161,8 +161,8 @@ fn word_end(bytes: &[u8], from: usize) -> usize {
 }
 
 /// Where the piece that starts at `start` ends, by the rules of UAX #29 for ASCII text.
+#[inline]
 fn ascii_end(bytes: &[u8], start: usize) -> usize {
-    let next = |at: usize| bytes.get(at).copied().unwrap_or(b' ');
     let mut at = start + 1;
     match bytes[start] {
         b' ' => {
@@ -171,19 +171,11 @@ fn ascii_end(bytes: &[u8], start: usize) -> usize {
             }
         }
         b'\r' if bytes.get(at) == Some(&b'\n') => at += 1,
-        first if in_word(first) => loop {
-            let (last, sign, behind) = (bytes[at - 1], next(at), next(at + 1));
-            if in_word(sign) {
-                at += 1;
-            } else if matches!(sign, b'.' | b'\'')
-                && (last.is_ascii_alphabetic() && behind.is_ascii_alphabetic()
-                    || last.is_ascii_digit() && behind.is_ascii_digit())
-                || sign == b':' && last.is_ascii_alphabetic() && behind.is_ascii_alphabetic()
-                || matches!(sign, b',' | b';') && last.is_ascii_digit() && behind.is_ascii_digit()
-            {
-                at += 2;
-            } else {
-                break;
+        first if IN_WORD[usize::from(first)] => loop {
+            match bytes.get(at) {
+                Some(&next) if IN_WORD[usize::from(next)] => at += 1,
+                Some(b'.' | b'\'' | b':' | b',' | b';') if joins(bytes, at) => at += 2,
+                _ => break,
             }
         },
         _ => {}
@@ -192,8 +184,26 @@ fn ascii_end(bytes: &[u8], start: usize) -> usize {
 }
 
 /// Letters, digits and what joins them.
-const fn in_word(byte: u8) -> bool {
-    byte.is_ascii_alphanumeric() || byte == b'_'
+const IN_WORD: [bool; 256] = {
+    let mut table = [false; 256];
+    let mut byte = 0u8;
+    while byte < 128 {
+        table[byte as usize] = byte.is_ascii_alphanumeric() || byte == b'_';
+        byte += 1;
+    }
+    table
+};
+
+/// Whether the sign at `at` joins two letters or two digits.
+fn joins(bytes: &[u8], at: usize) -> bool {
+    let (before, behind) = (bytes[at - 1], bytes.get(at + 1).copied().unwrap_or(b' '));
+    let letters = before.is_ascii_alphabetic() && behind.is_ascii_alphabetic();
+    let digits = before.is_ascii_digit() && behind.is_ascii_digit();
+    match bytes[at] {
+        b':' => letters,
+        b',' | b';' => digits,
+        _ => letters || digits,
+    }
 }
 
 /// Adds one piece between word boundaries.

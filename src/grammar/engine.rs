@@ -194,7 +194,7 @@ impl<'a> Engine<'a> {
             };
             let (rule, alternative) = self.program.top.ends[best.way()];
             self.kept.clear();
-            self.evaluate(rule, alternative, at, 0, UNKEPT);
+            self.evaluate(rule, alternative, at..end, 0, UNKEPT);
             let tokens = self.tokens;
             let span =
                 |p: Place| tokens[usize::from(p.first)].span.join(tokens[usize::from(p.last)].span);
@@ -241,8 +241,11 @@ impl<'a> Engine<'a> {
     /// Goes along all edges of a node and on from there; gives back the best of the ends reached and
     /// `best`.
     fn follow(&mut self, tree: &'a Tree, node: &Node, at: usize, best: Best) -> Best {
-        let edges = tree.edges[node.edges()].iter();
-        edges.fold(best, |best, edge| self.along(tree, edge, at, best))
+        let mut best = best;
+        for edge in &tree.edges[node.edges()] {
+            best = self.along(tree, edge, at, best);
+        }
+        best
     }
 
     #[inline(always)]
@@ -250,7 +253,10 @@ impl<'a> Engine<'a> {
         if !self.holds(edge.first, at) {
             return best;
         }
-        let Some(next) = self.takes(edge.step, at) else { return best };
+        // What the way can start with often opens the gate of its first step as well.
+        let taken =
+            if edge.open { self.takes_open(edge.step.op, at) } else { self.takes(edge.step, at) };
+        let Some(next) = taken else { return best };
         let node = &tree.nodes[edge.to as usize];
         let best = if node.end == NO_END { best } else { best.max(Best::new(next, node.end)) };
         if node.edges().is_empty() { best } else { self.follow(tree, node, next, best) }
@@ -276,14 +282,20 @@ impl<'a> Engine<'a> {
         if !self.holds(step.gate, at) {
             return step.skips.then_some(at);
         }
-        match step.op {
+        self.takes_open(step.op, at)
+    }
+
+    /// The same for a step whose gate is open.
+    #[inline(always)]
+    fn takes_open(&mut self, op: Op, at: usize) -> Option<usize> {
+        match op {
             Op::Token(_) => Some(at + 1),
             Op::Phrase(p) => self.phrase(p, at).end(),
             op => self.takes_whole(op, at),
         }
     }
 
-    /// The same for all other steps, whose gate is open.
+    /// The same for all other steps.
     fn takes_whole(&mut self, op: Op, at: usize) -> Option<usize> {
         let program = self.program;
         match op {
@@ -325,20 +337,20 @@ impl<'a> Engine<'a> {
         at
     }
 
-    /// Builds the records of a rule or phrase already known to fit at `at`, kept under `of`.
-    fn evaluate(&mut self, rule: usize, alternative: usize, at: usize, depth: usize, of: u16) {
-        let yields = &self.rules.rules[rule].alternatives[alternative].yields;
+    /// Builds the records of a rule or phrase already known to fit `there`, kept under `of`.
+    fn evaluate(&mut self, rule: usize, way: usize, there: Range<usize>, depth: usize, of: u16) {
+        let yields = &self.rules.rules[rule].alternatives[way].yields;
         let from = self.kept.len();
-        let mine = self.steps.as_ref().map(Vec::len);
         if let Some(steps) = &mut self.steps {
-            steps.push(Step { depth, rule, span: Span::default() });
+            let words = &self.tokens[there.clone()];
+            let span = match words {
+                [first, .., last] => first.span.join(last.span),
+                [one] => one.span,
+                [] => Span::default(),
+            };
+            steps.push(Step { depth, rule, span });
         }
-        let end = self.walk(self.program.ways[rule][alternative], at, UNKEPT, depth);
-        if let (Some(steps), Some(mine), Some(end)) = (&mut self.steps, mine, end)
-            && end > at
-        {
-            steps[mine].span = self.tokens[at].span.join(self.tokens[end - 1].span);
-        }
+        self.walk(self.program.ways[rule][way], there.start, UNKEPT, depth);
         let kept = &mut *self.kept;
         let upto = kept.len();
         yielded(kept, yields, &(from..upto), of);
@@ -346,7 +358,8 @@ impl<'a> Engine<'a> {
         kept.truncate(kept.len() - (upto - from));
     }
 
-    /// Walks a pattern that fits, keeping what its captures say.
+    /// Walks a pattern that fits, keeping what its captures say; gives back where it ends, or, where
+    /// that is known without it, where the last word that is kept does.
     fn walk(&mut self, walk: WalkId, at: usize, into: u16, depth: usize) -> Option<usize> {
         let program = self.program;
         match program.walks[walk as usize] {
@@ -364,7 +377,7 @@ impl<'a> Engine<'a> {
             Walk::Phrase(p) => {
                 let best = self.phrase(p, at);
                 let end = best.end()?;
-                self.evaluate(p as usize, best.way(), at, depth + 1, into);
+                self.evaluate(p as usize, best.way(), at..end, depth + 1, into);
                 Some(end)
             }
             Walk::Seq(run) => {
@@ -376,21 +389,20 @@ impl<'a> Engine<'a> {
             }
             Walk::Alt(run) => {
                 let choices = &program.choices[run.places()];
-                let &(_, walk) =
-                    choices.iter().find(|&&(step, _)| self.fits(step, at).is_some())?;
-                self.walk(walk, at, into, depth)
+                let mut fit = choices.iter().filter_map(|&(s, w)| Some((self.fits(s, at)?, w)));
+                let (end, walk) = fit.next()?;
+                self.walk(walk, at, into, depth);
+                Some(end)
             }
-            Walk::Opt(step, walk) => match self.fits(step, at) {
-                Some(_) => self.walk(walk, at, into, depth),
-                None => Some(at),
-            },
+            Walk::Opt(step, walk) => {
+                let Some(end) = self.fits(step, at) else { return Some(at) };
+                self.walk(walk, at, into, depth);
+                Some(end)
+            }
             Walk::Star(step, walk) => {
                 let mut at = at;
-                while let Some(next) = self.fits(step, at) {
-                    if next == at {
-                        break;
-                    }
-                    self.walk(walk, at, into, depth)?;
+                while let Some(next) = self.fits(step, at).filter(|&next| next != at) {
+                    self.walk(walk, at, into, depth);
                     at = next;
                 }
                 Some(at)

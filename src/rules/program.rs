@@ -235,7 +235,7 @@ impl Program {
         out.made.sets.push(Set { kinds: KindSet::MAX, marks: u128::MAX });
         out.made.ways = rules
             .iter()
-            .map(|r| r.alternatives.iter().map(|a| out.walk(&a.pattern, false)).collect())
+            .map(|r| r.alternatives.iter().map(|a| out.walk(&a.pattern, false, true)).collect())
             .collect();
         let all: Vec<usize> = (0..rules.len()).filter(|&i| !rules[i].is_phrase).collect();
         out.made.top = out.tree(&all);
@@ -269,10 +269,12 @@ impl Program {
     pub fn add_row(&self, word: Set, out: &mut Vec<u64>) {
         let width = self.width();
         let from = out.len();
-        out.extend_from_slice(&self.rows[Set::BITS * width..]);
-        for one in word.ones() {
-            let row = &self.rows[one * width..(one + 1) * width];
-            out[from..].iter_mut().zip(row).for_each(|(all, more)| *all |= more);
+        let row = |one: usize| &self.rows[one * width..(one + 1) * width];
+        let mut ones = word.ones();
+        // The row of the first kind stands for itself; almost every word has but one or two.
+        out.extend_from_slice(row(ones.next().unwrap_or(Set::BITS)));
+        for one in ones {
+            out[from..].iter_mut().zip(row(one)).for_each(|(all, more)| *all |= more);
         }
     }
 
@@ -399,17 +401,18 @@ impl Maker {
         Tree::of(self, &ways)
     }
 
-    /// How what is kept in `pattern` is gathered; `kept` says whether all of it is.
-    fn walk(&mut self, pattern: &Pattern, kept: bool) -> WalkId {
-        let walk = self.walk_of(pattern, kept);
+    /// How what is kept in `pattern` is gathered; `kept` says whether all of it is, `last` whether
+    /// nothing depends on where it ends, so that what stands behind the last that is kept is left out.
+    fn walk(&mut self, pattern: &Pattern, kept: bool, last: bool) -> WalkId {
+        let walk = self.walk_of(pattern, kept, last);
         self.made.walks.push(walk);
         small(self.made.walks.len() - 1)
     }
 
-    fn walk_of(&mut self, pattern: &Pattern, kept: bool) -> Walk {
+    fn walk_of(&mut self, pattern: &Pattern, kept: bool, last: bool) -> Walk {
         match pattern {
             Pattern::Capture(name, inner) => {
-                Walk::Keep(u16::try_from(*name).unwrap_or(u16::MAX), self.walk(inner, true))
+                Walk::Keep(u16::try_from(*name).unwrap_or(u16::MAX), self.walk(inner, true, last))
             }
             Pattern::Not(_)
             | Pattern::And(_)
@@ -424,18 +427,25 @@ impl Maker {
             Pattern::Phrase(p) => Walk::Phrase(small(*p)),
             Pattern::Seq(items) => {
                 let takes = |i: &&Pattern| !matches!(i, Pattern::Not(_) | Pattern::And(_));
-                let walks: Vec<WalkId> =
-                    items.iter().filter(takes).map(|i| self.walk(i, kept)).collect();
+                let mut items: Vec<&Pattern> = items.iter().filter(takes).collect();
+                while last && !kept && items.last().is_some_and(|item| !keeps(item)) {
+                    items.pop();
+                }
+                let upto = items.len();
+                let walks: Vec<WalkId> = (1..)
+                    .zip(items)
+                    .map(|(n, item)| self.walk(item, kept, last && n == upto))
+                    .collect();
                 Walk::Seq(Run::push(&mut self.made.items, walks))
             }
             Pattern::Alt(items) => {
                 let choices: Vec<(StepId, WalkId)> =
-                    items.iter().map(|i| (self.plain_step(i), self.walk(i, kept))).collect();
+                    items.iter().map(|i| (self.plain_step(i), self.walk(i, kept, true))).collect();
                 Walk::Alt(Run::push(&mut self.made.choices, choices))
             }
-            Pattern::Opt(inner) => Walk::Opt(self.plain_step(inner), self.walk(inner, kept)),
+            Pattern::Opt(inner) => Walk::Opt(self.plain_step(inner), self.walk(inner, kept, true)),
             Pattern::Star(inner) | Pattern::Plus(inner) => {
-                Walk::Star(self.plain_step(inner), self.walk(inner, kept))
+                Walk::Star(self.plain_step(inner), self.walk(inner, kept, true))
             }
         }
     }

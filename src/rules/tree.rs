@@ -5,7 +5,7 @@
 //! first word is.
 
 use super::plain::Plain;
-use super::program::{ANYTHING, Maker, Set, SetId, Step, StepId, ones, small};
+use super::program::{ANYTHING, Maker, Op, Set, SetId, Step, StepId, ones, small};
 use serde::{Deserialize, Serialize};
 use std::ops::Range;
 
@@ -50,6 +50,8 @@ pub struct Edge {
     pub step: Step,
     /// What the rest of the way can start with.
     pub first: SetId,
+    /// Whether every such word opens the gate of the step.
+    pub open: bool,
     /// The node behind it.
     pub to: u32,
 }
@@ -89,7 +91,9 @@ impl Tree {
             let first_edge = small(out.edges.len());
             for (step, rests, to) in node.edges {
                 let first = maker.first(&[Plain::Alt(rests.into_iter().map(Plain::Seq).collect())]);
-                out.edges.push(Edge { step: maker.made(step), first, to: small(to) });
+                let step = maker.made(step);
+                let open = !matches!(step.op, Op::Opt(_) | Op::Star(_) | Op::Not(_) | Op::And(_));
+                out.edges.push(Edge { step, first, open, to: small(to) });
             }
             let end = node.end.map_or(NO_END, small);
             out.nodes.push(Node { first_edge, end_edge: small(out.edges.len()), end });
