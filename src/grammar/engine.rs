@@ -79,9 +79,7 @@ const UNKEPT: u16 = u16::MAX;
 /// Space for the engine to work in.
 #[derive(Clone, Debug, Default)]
 pub struct Scratch {
-    /// What each token is for rules; behind the last one nothing.
-    seen: Vec<Set>,
-    /// For each of those a bit for each set that rules ask for.
+    /// For each token, and for the end behind them, a bit for each set that rules ask for.
     rows: Vec<u64>,
     /// For each place each phrase: the round in which it was tried, and how it went. Entries of
     /// earlier rounds count as untried, so nothing has to be cleared.
@@ -128,7 +126,6 @@ pub struct Engine<'a> {
     program: &'a Program,
     region: Name,
     tokens: &'a [Token],
-    seen: &'a [Set],
     rows: &'a [u64],
     /// How many entries of `rows` a token has.
     width: usize,
@@ -150,15 +147,13 @@ impl<'a> Engine<'a> {
         trace: bool,
     ) -> Self {
         let program = &rules.program;
-        let Scratch { seen, rows, memo, round, kept } = scratch;
-        seen.clear();
-        seen.extend(tokens.iter().map(|t| seen_as(lexicon, program, region, t)));
-        seen.push(Set::default());
+        let Scratch { rows, memo, round, kept } = scratch;
         rows.clear();
-        for &one in seen.iter() {
-            program.add_row(one, rows);
+        for token in tokens {
+            program.add_row(seen_as(lexicon, program, region, token), rows);
         }
-        let slots = program.trees.len() * seen.len();
+        program.add_row(Set::default(), rows);
+        let slots = program.trees.len() * (tokens.len() + 1);
         if memo.len() < slots {
             memo.resize(slots, 0);
         }
@@ -173,7 +168,6 @@ impl<'a> Engine<'a> {
             program,
             region,
             tokens,
-            seen,
             rows,
             width: program.width(),
             memo,
@@ -209,11 +203,7 @@ impl<'a> Engine<'a> {
     /// The longest rule at a place.
     fn best(&mut self, at: usize) -> Best {
         let top = &self.program.top;
-        let mut best = Best::NONE;
-        for edge in top.starting(self.seen[at]) {
-            best = self.along(top, edge, at, best);
-        }
-        best
+        self.follow(top, &top.nodes[0], at, Best::NONE)
     }
 
     /// The longest alternative of a phrase at a place where it can start.
@@ -240,19 +230,27 @@ impl<'a> Engine<'a> {
 
     /// Goes along all edges of a node and on from there; gives back the best of the ends reached and
     /// `best`.
-    fn follow(&mut self, tree: &'a Tree, node: &Node, at: usize, best: Best) -> Best {
-        let mut best = best;
-        for edge in &tree.edges[node.edges()] {
-            best = self.along(tree, edge, at, best);
+    fn follow(&mut self, tree: &'a Tree, node: &Node, at: usize, mut best: Best) -> Best {
+        let mut edges = &tree.edges[node.edges()];
+        let mut set = node.firsts as usize;
+        while !edges.is_empty() {
+            // Up to 64 edges at once: the bits of their sets, the first one lowest.
+            let (word, bit) = (at * self.width + set / 64, set % 64);
+            let (now, later) = edges.split_at(edges.len().min(64 - bit));
+            let mut open = (self.rows[word] >> bit) & (u64::MAX >> (64 - now.len()));
+            while open != 0 {
+                best = self.along(tree, &now[open.trailing_zeros() as usize], at, best);
+                open &= open - 1;
+            }
+            set += now.len();
+            edges = later;
         }
         best
     }
 
+    /// Goes along one edge whose way can start with the word at `at`.
     #[inline(always)]
-    fn along(&mut self, tree: &'a Tree, edge: &'a Edge, at: usize, best: Best) -> Best {
-        if !self.holds(edge.first, at) {
-            return best;
-        }
+    fn along(&mut self, tree: &'a Tree, edge: &Edge, at: usize, best: Best) -> Best {
         // What the way can start with often opens the gate of its first step as well.
         let taken =
             if edge.open { self.takes_open(edge.step.op, at) } else { self.takes(edge.step, at) };
@@ -352,6 +350,13 @@ impl<'a> Engine<'a> {
         }
         self.walk(self.program.ways[rule][way], there.start, UNKEPT, depth);
         let kept = &mut *self.kept;
+        if let Yield::Var(name) = yields
+            && kept[from..].iter().all(|k| usize::from(k.of) == *name)
+        {
+            // All that was kept is what it yields, and lies where it should.
+            kept[from..].iter_mut().for_each(|k| k.of = of);
+            return;
+        }
         let upto = kept.len();
         yielded(kept, yields, &(from..upto), of);
         kept.copy_within(upto.., from);

@@ -171,7 +171,8 @@ pub fn tokens_into(
     said_twice(&basics.speech, out);
     taken_back(&basics.speech, out);
     repairs.extend(out.iter().filter_map(|t| {
-        Some(Repair { span: t.span, read_as: read_as(lexicon, basics, t), why: why(basics, t)? })
+        let why = why(basics, t)?;
+        Some(Repair { span: t.span, read_as: read_as(lexicon, basics, t), why })
     }));
     repairs.sort_by_key(|r| r.span);
     repairs

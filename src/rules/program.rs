@@ -43,7 +43,7 @@ impl Set {
 }
 
 /// The places of the bits that are set.
-pub(super) fn ones(mut bits: u128) -> impl Iterator<Item = usize> {
+fn ones(mut bits: u128) -> impl Iterator<Item = usize> {
     std::iter::from_fn(move || {
         let at = bits.trailing_zeros() as usize;
         (bits != 0).then(|| {
@@ -152,8 +152,11 @@ pub enum Walk {
 /// Every rule and phrase, ready to run.
 #[derive(Clone, Debug, Default, Serialize, Deserialize)]
 pub struct Program {
-    /// What words are asked for.
+    /// What steps ask for.
     pub sets: Vec<Set>,
+    /// How many sets there are with those of the trees' edges, which have numbers behind them and are
+    /// known by their bits in `rows` alone.
+    all_sets: usize,
     /// The steps.
     pub steps: Vec<Step>,
     /// The steps of sequences and choices.
@@ -230,7 +233,13 @@ impl Program {
     pub fn of(rules: &[Rule]) -> Option<Self> {
         let mut marks = Marks::default();
         let plains = Plains::of(rules, &mut marks);
-        let mut out = Maker { plains, marks, known: FxHashMap::default(), made: Self::default() };
+        let mut out = Maker {
+            plains,
+            marks,
+            known: FxHashMap::default(),
+            edge_sets: Vec::new(),
+            made: Self::default(),
+        };
         // All that is known of "anything" is its number.
         out.made.sets.push(Set { kinds: KindSet::MAX, marks: u128::MAX });
         out.made.ways = rules
@@ -243,23 +252,30 @@ impl Program {
         if out.marks.all.len() > MOST_MARKS {
             return None;
         }
-        let Maker { marks, mut made, .. } = out;
-        made.top.index(&made.sets);
+        let Maker { marks, mut made, edge_sets, .. } = out;
         made.set_marks(&marks);
-        made.set_rows();
+        made.set_rows(&edge_sets);
         Some(made)
     }
 
     /// How many words of bits hold a bit for each set.
     pub const fn width(&self) -> usize {
-        self.sets.len().div_ceil(u64::BITS as usize)
+        self.all_sets.div_ceil(u64::BITS as usize)
     }
 
-    fn set_rows(&mut self) {
+    fn set_rows(&mut self, edge_sets: &[(Set, bool)]) {
+        // The sets of edges come behind those of steps; trees were made when not all of those were known.
+        let from = self.sets.len();
+        for tree in self.trees.iter_mut().chain([&mut self.top]) {
+            tree.nodes.iter_mut().for_each(|node| node.firsts += small(from));
+        }
+        self.all_sets = from + edge_sets.len();
         let width = self.width();
         self.rows = vec![0; (Set::BITS + 1) * width];
-        for (i, set) in self.sets.iter().enumerate() {
-            for row in set.ones().chain((i == ANYTHING as usize).then_some(Set::BITS)) {
+        let steps = self.sets.iter().enumerate().map(|(i, set)| (*set, i == ANYTHING as usize));
+        for (i, (set, anything)) in steps.chain(edge_sets.iter().copied()).enumerate() {
+            let every = if anything { 0..Set::BITS + 1 } else { 0..0 };
+            for row in set.ones().chain(every) {
                 self.rows[row * width + i / 64] |= 1 << (i % 64);
             }
         }
@@ -331,6 +347,8 @@ pub(super) struct Maker {
     plains: Plains,
     marks: Marks,
     known: FxHashMap<Plain, StepId>,
+    /// What the ways along the edges of the trees can start with, and whether that is anything.
+    edge_sets: Vec<(Set, bool)>,
     made: Program,
 }
 
@@ -344,9 +362,19 @@ impl Maker {
     }
 
     /// What a sequence can start with.
-    pub(super) fn first(&mut self, items: &[Plain]) -> SetId {
+    fn first(&mut self, items: &[Plain]) -> SetId {
         let (set, any) = self.plains.first_of_all(items);
         if any { ANYTHING } else { self.set(set) }
+    }
+
+    /// The number of the next set of an edge, among those of edges.
+    pub(super) fn edge_sets(&self) -> SetId {
+        small(self.edge_sets.len())
+    }
+
+    /// Adds the set of an edge, from which the way goes on as `rest`.
+    pub(super) fn add_edge_set(&mut self, rest: &Plain) {
+        self.edge_sets.push(self.plains.first_of_all(std::slice::from_ref(rest)));
     }
 
     /// A known step.

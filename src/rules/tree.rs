@@ -1,11 +1,11 @@
 //! The ways to say a set of rules as one tree: what several have in common at their start is tried once.
 //!
 //! From a node every edge that fits is followed; of all ends reached the farthest counts, of two alike
-//! the one that stands first in the files. Where a root has many edges they are found by what the
-//! first word is.
+//! the one that stands first in the files. What the ways along the edges of a node can start with are
+//! sets with numbers in a row, so that the edges worth following are found as a few bits at once.
 
 use super::plain::Plain;
-use super::program::{ANYTHING, Maker, Op, Set, SetId, Step, StepId, ones, small};
+use super::program::{Maker, Op, SetId, Step, StepId, small};
 use serde::{Deserialize, Serialize};
 use std::ops::Range;
 
@@ -18,10 +18,6 @@ pub struct Tree {
     pub edges: Vec<Edge>,
     /// The rule and the alternative of each end, in the order of the files.
     pub ends: Vec<(usize, usize)>,
-    /// For each kind and each mark the edges of the root that such a word can start, as bits.
-    starts: Vec<u64>,
-    /// Edges of the root that may take nothing.
-    always: Vec<u64>,
 }
 
 /// Stands for "no rule ends here".
@@ -32,6 +28,8 @@ pub const NO_END: u32 = u32::MAX;
 pub struct Node {
     first_edge: u32,
     end_edge: u32,
+    /// The set of what the way along the first edge can start with; those of the others follow.
+    pub firsts: SetId,
     /// The first way to say a rule that ends here, by its place in [`Tree::ends`]; or [`NO_END`].
     pub end: u32,
 }
@@ -48,9 +46,7 @@ impl Node {
 pub struct Edge {
     /// What must stand in the note.
     pub step: Step,
-    /// What the rest of the way can start with.
-    pub first: SetId,
-    /// Whether every such word opens the gate of the step.
+    /// Whether every word that the rest of the way can start with opens the gate of the step.
     pub open: bool,
     /// The node behind it.
     pub to: u32,
@@ -89,43 +85,16 @@ impl Tree {
         }
         for node in growing {
             let first_edge = small(out.edges.len());
+            let firsts = maker.edge_sets();
             for (step, rests, to) in node.edges {
-                let first = maker.first(&[Plain::Alt(rests.into_iter().map(Plain::Seq).collect())]);
+                maker.add_edge_set(&Plain::Alt(rests.into_iter().map(Plain::Seq).collect()));
                 let step = maker.made(step);
                 let open = !matches!(step.op, Op::Opt(_) | Op::Star(_) | Op::Not(_) | Op::And(_));
-                out.edges.push(Edge { step, first, open, to: small(to) });
+                out.edges.push(Edge { step, open, to: small(to) });
             }
             let end = node.end.map_or(NO_END, small);
-            out.nodes.push(Node { first_edge, end_edge: small(out.edges.len()), end });
+            out.nodes.push(Node { first_edge, end_edge: small(out.edges.len()), firsts, end });
         }
         out
-    }
-
-    /// Finds the edges of the root by what a word is, from now on.
-    pub(super) fn index(&mut self, sets: &[Set]) {
-        let root = self.nodes[0].edges();
-        let width = root.len().div_ceil(64);
-        self.starts = vec![0; Set::BITS * width];
-        self.always = vec![0; width];
-        for (i, edge) in self.edges[root].iter().enumerate() {
-            let (word, bit) = (i / 64, 1 << (i % 64));
-            if edge.first == ANYTHING {
-                self.always[word] |= bit;
-            } else {
-                for one in sets[edge.first as usize].ones() {
-                    self.starts[one * width + word] |= bit;
-                }
-            }
-        }
-    }
-
-    /// The edges of the root that such a word may start.
-    pub fn starting(&self, word: Set) -> impl Iterator<Item = &Edge> {
-        let width = self.always.len();
-        (0..width).flat_map(move |i| {
-            let edges =
-                word.ones().fold(self.always[i], |all, one| all | self.starts[one * width + i]);
-            ones(u128::from(edges)).map(move |one| &self.edges[i * 64 + one])
-        })
     }
 }
