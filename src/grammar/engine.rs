@@ -14,7 +14,7 @@ use crate::lexicon::kinds::KindId;
 use crate::lexicon::names::Name;
 use crate::lexicon::record::{Piece, Record, Said};
 use crate::rules::program::{self, Op, Program, Set, SetId, StepId, Walk, WalkId};
-use crate::rules::tree::{Edge, NO_END, Node, Tree};
+use crate::rules::tree::{Edge, NONE, Node, Tree};
 use crate::rules::{Rules, Yield};
 use crate::span::Span;
 use std::ops::Range;
@@ -222,42 +222,63 @@ impl<'a> Engine<'a> {
     fn try_phrase(&mut self, rule: u32, at: usize, slot: usize) -> Best {
         let tree = &self.program.trees[rule as usize];
         let root = &tree.nodes[0];
-        let best = if root.end == NO_END { Best::NONE } else { Best::new(at, root.end) };
-        let best = self.follow(tree, root, at, best);
+        let best = if root.end == NONE { Best::NONE } else { Best::new(at, root.end) };
+        let best = self.along(tree, root, at, best);
         self.memo[slot] = (u64::from(self.round) << 32) | u64::from(best.0);
         best
     }
 
-    /// Goes along all edges of a node and on from there; gives back the best of the ends reached and
-    /// `best`.
-    fn follow(&mut self, tree: &'a Tree, node: &Node, at: usize, mut best: Best) -> Best {
-        let mut edges = &tree.edges[node.edges()];
-        let mut set = node.firsts as usize;
-        while !edges.is_empty() {
-            // Up to 64 edges at once: the bits of their sets, the first one lowest.
-            let (word, bit) = (at * self.width + set / 64, set % 64);
-            let (now, later) = edges.split_at(edges.len().min(64 - bit));
-            let mut open = (self.rows[word] >> bit) & (u64::MAX >> (64 - now.len()));
-            while open != 0 {
-                best = self.along(tree, &now[open.trailing_zeros() as usize], at, best);
-                open &= open - 1;
-            }
-            set += now.len();
-            edges = later;
-        }
-        best
+    fn follow(&mut self, tree: &'a Tree, node: &'a Node, at: usize, best: Best) -> Best {
+        self.along(tree, node, at, best)
     }
 
-    /// Goes along one edge whose way can start with the word at `at`.
+    /// Goes along all edges of a node and on from there; gives back the best of the ends reached and
+    /// `best`. Most nodes have one edge worth going along: the last one is gone along without a call.
     #[inline(always)]
-    fn along(&mut self, tree: &'a Tree, edge: &Edge, at: usize, best: Best) -> Best {
+    fn along(&mut self, tree: &'a Tree, mut node: &'a Node, mut at: usize, mut best: Best) -> Best {
+        loop {
+            if node.more != NONE {
+                best = self.follow(tree, &tree.nodes[node.more as usize], at, best);
+            }
+            let mut open = self.open(node, at);
+            if open == 0 {
+                return best;
+            }
+            loop {
+                let edge = &tree.edges[node.edges as usize + open.trailing_zeros() as usize];
+                open &= open - 1;
+                let next = self.takes_edge(edge, at);
+                if let Some(next) = next {
+                    let behind = &tree.nodes[edge.to as usize];
+                    if behind.end != NONE {
+                        best = best.max(Best::new(next, behind.end));
+                    }
+                    if open == 0 {
+                        (node, at) = (behind, next);
+                        break;
+                    }
+                    if behind.more != NONE || self.open(behind, next) != 0 {
+                        best = self.follow(tree, behind, next, best);
+                    }
+                } else if open == 0 {
+                    return best;
+                }
+            }
+        }
+    }
+
+    /// The edges of a node whose ways can start with the word at `at`, as bits.
+    #[inline(always)]
+    fn open(&self, node: &Node, at: usize) -> u64 {
+        let word = self.rows[at * self.width + (node.firsts / u64::BITS) as usize];
+        (word >> (node.firsts % u64::BITS)) & node.all
+    }
+
+    /// Where the step of an edge ends whose way can start with the word at `at`.
+    #[inline(always)]
+    fn takes_edge(&mut self, edge: &Edge, at: usize) -> Option<usize> {
         // What the way can start with often opens the gate of its first step as well.
-        let taken =
-            if edge.open { self.takes_open(edge.step.op, at) } else { self.takes(edge.step, at) };
-        let Some(next) = taken else { return best };
-        let node = &tree.nodes[edge.to as usize];
-        let best = if node.end == NO_END { best } else { best.max(Best::new(next, node.end)) };
-        if node.edges().is_empty() { best } else { self.follow(tree, node, next, best) }
+        if edge.open { self.takes_open(edge.step.op, at) } else { self.takes(edge.step, at) }
     }
 
     /// Whether the token at `at`, or the end there, is in a set.

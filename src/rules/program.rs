@@ -265,15 +265,17 @@ impl Program {
 
     fn set_rows(&mut self, edge_sets: &[(Set, bool)]) {
         // The sets of edges come behind those of steps; trees were made when not all of those were known.
-        let from = self.sets.len();
+        let from = self.sets.len().next_multiple_of(u64::BITS as usize);
         for tree in self.trees.iter_mut().chain([&mut self.top]) {
             tree.nodes.iter_mut().for_each(|node| node.firsts += small(from));
         }
         self.all_sets = from + edge_sets.len();
         let width = self.width();
         self.rows = vec![0; (Set::BITS + 1) * width];
-        let steps = self.sets.iter().enumerate().map(|(i, set)| (*set, i == ANYTHING as usize));
-        for (i, (set, anything)) in steps.chain(edge_sets.iter().copied()).enumerate() {
+        let steps =
+            self.sets.iter().enumerate().map(|(i, &set)| (i, (set, i == ANYTHING as usize)));
+        let edges = (from..).zip(edge_sets.iter().copied());
+        for (i, (set, anything)) in steps.chain(edges) {
             let every = if anything { 0..Set::BITS + 1 } else { 0..0 };
             for row in set.ones().chain(every) {
                 self.rows[row * width + i / 64] |= 1 << (i % 64);
@@ -367,8 +369,14 @@ impl Maker {
         if any { ANYTHING } else { self.set(set) }
     }
 
-    /// The number of the next set of an edge, among those of edges.
-    pub(super) fn edge_sets(&self) -> SetId {
+    /// The number of the next set of an edge, among those of edges, where so many lie in one word of
+    /// bits.
+    pub(super) fn edge_sets(&mut self, count: usize) -> SetId {
+        let word = u64::BITS as usize;
+        let left = word - self.edge_sets.len() % word;
+        if count > left {
+            self.edge_sets.resize(self.edge_sets.len() + left, (Set::default(), false));
+        }
         small(self.edge_sets.len())
     }
 

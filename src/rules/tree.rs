@@ -7,7 +7,6 @@
 use super::plain::Plain;
 use super::program::{Maker, Op, SetId, Step, StepId, small};
 use serde::{Deserialize, Serialize};
-use std::ops::Range;
 
 /// A tree of patterns.
 #[derive(Clone, Debug, Default, Serialize, Deserialize)]
@@ -20,25 +19,25 @@ pub struct Tree {
     pub ends: Vec<(usize, usize)>,
 }
 
-/// Stands for "no rule ends here".
-pub const NO_END: u32 = u32::MAX;
+/// Stands for "no rule ends here", and for "no more edges".
+pub const NONE: u32 = u32::MAX;
+
+/// The most edges of a node: what their ways can start with are neighbouring bits of one number.
+const MOST_EDGES: usize = u64::BITS as usize;
 
 /// A place in the tree.
 #[derive(Clone, Copy, Debug, Serialize, Deserialize)]
 pub struct Node {
-    first_edge: u32,
-    end_edge: u32,
+    /// Where it goes on: the first of its edges in [`Tree::edges`].
+    pub edges: u32,
     /// The set of what the way along the first edge can start with; those of the others follow.
     pub firsts: SetId,
-    /// The first way to say a rule that ends here, by its place in [`Tree::ends`]; or [`NO_END`].
+    /// A bit for each edge, the first one lowest.
+    pub all: u64,
+    /// A node that holds the edges for which there was no room, or [`NONE`].
+    pub more: u32,
+    /// The first way to say a rule that ends here, by its place in [`Tree::ends`]; or [`NONE`].
     pub end: u32,
-}
-
-impl Node {
-    /// Where it goes on, as places in [`Tree::edges`].
-    pub const fn edges(&self) -> Range<usize> {
-        self.first_edge as usize..self.end_edge as usize
-    }
 }
 
 /// A step from one node to the next.
@@ -52,10 +51,13 @@ pub struct Edge {
     pub to: u32,
 }
 
+/// A step, the ways on from it, and the node behind it.
+type Branch = (StepId, Vec<Vec<Plain>>, usize);
+
 /// A node while the tree grows.
 #[derive(Default)]
 struct Growing {
-    edges: Vec<(StepId, Vec<Vec<Plain>>, usize)>,
+    edges: Vec<Branch>,
     end: Option<usize>,
 }
 
@@ -83,18 +85,42 @@ impl Tree {
             }
             growing[at].end = growing[at].end.or(Some(end));
         }
+        let mut next = growing.len();
+        let mut extra = Vec::new();
         for node in growing {
-            let first_edge = small(out.edges.len());
-            let firsts = maker.edge_sets();
-            for (step, rests, to) in node.edges {
-                maker.add_edge_set(&Plain::Alt(rests.into_iter().map(Plain::Seq).collect()));
-                let step = maker.made(step);
-                let open = !matches!(step.op, Op::Opt(_) | Op::Star(_) | Op::Not(_) | Op::And(_));
-                out.edges.push(Edge { step, open, to: small(to) });
+            let chunks: Vec<&[Branch]> = node.edges.chunks(MOST_EDGES).collect();
+            for (i, chunk) in chunks.iter().enumerate() {
+                let last = i + 1 == chunks.len();
+                let more = if last { NONE } else { small(next) };
+                let end = node.end.filter(|_| i == 0).map_or(NONE, small);
+                let made = out.add_edges(maker, chunk, more, end);
+                if i == 0 {
+                    out.nodes.push(made);
+                } else {
+                    extra.push(made);
+                }
+                next += usize::from(!last);
             }
-            let end = node.end.map_or(NO_END, small);
-            out.nodes.push(Node { first_edge, end_edge: small(out.edges.len()), firsts, end });
+            if chunks.is_empty() {
+                let end = node.end.map_or(NONE, small);
+                out.nodes.push(Node { edges: 0, firsts: 0, all: 0, more: NONE, end });
+            }
         }
+        out.nodes.append(&mut extra);
         out
+    }
+
+    fn add_edges(&mut self, maker: &mut Maker, edges: &[Branch], more: u32, end: u32) -> Node {
+        let firsts = maker.edge_sets(edges.len());
+        let at = small(self.edges.len());
+        for (step, rests, to) in edges {
+            let rests = rests.iter().cloned().map(Plain::Seq).collect();
+            maker.add_edge_set(&Plain::Alt(rests));
+            let step = maker.made(*step);
+            let open = !matches!(step.op, Op::Opt(_) | Op::Star(_) | Op::Not(_) | Op::And(_));
+            self.edges.push(Edge { step, open, to: small(*to) });
+        }
+        let all = u64::MAX >> (MOST_EDGES - edges.len());
+        Node { edges: at, firsts, all, more, end }
     }
 }
