@@ -111,6 +111,7 @@ struct Scratch {
 /// Space that no thread uses just now. A reading takes one and puts it back, so that there are as many
 /// as there are threads; what they remember never changes a reading.
 #[derive(Debug, Default)]
+#[allow(clippy::vec_box, reason = "taking one and putting it back moves a pointer")]
 struct Spare(Mutex<Vec<Box<Scratch>>>);
 
 impl Spare {

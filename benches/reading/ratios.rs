@@ -28,6 +28,9 @@ fn fastest(rounds: usize, timed: &mut dyn FnMut()) -> Duration {
     (0..rounds).map(once).min().unwrap_or_default()
 }
 
+/// What is timed: its name, how many notes it goes over, and the thing itself.
+type Row<'a> = (&'a str, usize, Box<dyn FnMut() + 'a>);
+
 /// Prints the table of ratios.
 pub fn print(knowledge: &Knowledge, notes: &[String]) {
     in_memory(knowledge, notes);
@@ -42,17 +45,8 @@ fn in_memory(knowledge: &Knowledge, notes: &[String]) {
     let analyst = Analyst::new(knowledge, region, options).unwrap();
     let matcher = Matcher::new(knowledge).unwrap();
     let list = Checklist::all(&knowledge.accounts);
-    let forms: Vec<&String> = knowledge
-        .lexicon
-        .vocabulary
-        .single_words()
-        .map(|(form, _)| form)
-        .take(FORMS)
-        .map(str::to_owned)
-        .collect::<Vec<_>>()
-        .leak()
-        .iter()
-        .collect();
+    let words = knowledge.lexicon.vocabulary.single_words();
+    let forms: Vec<&str> = words.map(|(form, _)| form).take(FORMS).collect();
     let scan = AhoCorasick::builder()
         .kind(Some(AhoCorasickKind::DFA))
         .match_kind(MatchKind::LeftmostLongest)
@@ -64,7 +58,7 @@ fn in_memory(knowledge: &Knowledge, notes: &[String]) {
     let split = |n: &String| black_box(n.as_str()).split_word_bounds().count();
     let read = |n: &String| reader.read(black_box(n)).traits.len();
     let json = |n: &String| serde_json::to_vec(&analyst.analyse("1", black_box(n))).unwrap().len();
-    let mut rows: Vec<(&str, usize, Box<dyn FnMut() + '_>)> = vec![
+    let mut rows: Vec<Row<'_>> = vec![
         ("bare word splitting", notes.len(), Box::new(|| each(notes.iter().map(split)))),
         (
             "scan for 1,500 forms (Aho-Corasick)",

@@ -8,18 +8,17 @@ use rectrix::knowledge::Knowledge;
 use rectrix::lexicon::Layers;
 use std::fs;
 use std::io::{self, Read};
-use std::mem::ManuallyDrop;
 use std::path::{Path, PathBuf};
 
 /// The endings of lexicon files.
 const ENDINGS: [&str; 3] = ["lex", "rules", "acc"];
 
 /// What the program knows: the built-in tables, or, with a person's own files, all of it read anew.
-/// It is needed to the end, and the end takes it away faster than piece by piece.
-pub fn knowledge(own: &[PathBuf]) -> Result<ManuallyDrop<Knowledge>, Failure> {
-    let known =
-        if own.is_empty() { built_in::knowledge() } else { Knowledge::read(&layers(own)?)? };
-    Ok(ManuallyDrop::new(known))
+pub fn knowledge(own: &[PathBuf]) -> Result<Knowledge, Failure> {
+    if own.is_empty() {
+        return Ok(built_in::knowledge());
+    }
+    Ok(Knowledge::read(&layers(own)?)?)
 }
 
 /// The built-in files, with a person's own before them.

@@ -288,6 +288,12 @@ impl<'a> Engine<'a> {
         (word >> (set % u64::BITS)) & 1 != 0
     }
 
+    /// Whether a step is worth trying at `at`.
+    #[inline(always)]
+    fn may(&self, step: StepId, at: usize) -> bool {
+        self.holds(self.program.steps[step as usize].gate, at)
+    }
+
     /// Where a step ends if it fits at `at`.
     #[inline(always)]
     fn fits(&mut self, step: StepId, at: usize) -> Option<usize> {
@@ -388,6 +394,10 @@ impl<'a> Engine<'a> {
     /// that is known without it, where the last word that is kept does.
     fn walk(&mut self, walk: WalkId, at: usize, into: u16, depth: usize) -> Option<usize> {
         let program = self.program;
+        let (mut walk, mut into) = (walk, into);
+        while let Walk::Keep(of, inner) = program.walks[walk as usize] {
+            (walk, into) = (inner, of);
+        }
         match program.walks[walk as usize] {
             Walk::Fits(step) => self.fits(step, at),
             Walk::Read(kinds) => {
@@ -409,7 +419,12 @@ impl<'a> Engine<'a> {
             Walk::Seq(run) => {
                 let mut at = at;
                 for &item in &program.items[run.places()] {
-                    at = self.walk(item, at, into, depth)?;
+                    // What is passed over needs no call.
+                    at = match program.walks[item as usize] {
+                        Walk::Fits(step) => self.fits(step, at)?,
+                        Walk::Opt(step, _) if !self.may(step, at) => at,
+                        _ => self.walk(item, at, into, depth)?,
+                    };
                 }
                 Some(at)
             }
@@ -433,8 +448,7 @@ impl<'a> Engine<'a> {
                 }
                 Some(at)
             }
-            Walk::Keep(of, walk) => self.walk(walk, at, of, depth),
-            Walk::Nothing => Some(at),
+            Walk::Keep(..) | Walk::Nothing => Some(at),
         }
     }
 
