@@ -7,17 +7,18 @@ use crate::grammar::birds::{ALL, Turns, number};
 use crate::grammar::paths::fill;
 use crate::grammar::refer::{Referring, resolve};
 use crate::grammar::scope::Forces;
-use crate::grammar::tokens::tokens_into;
-use crate::grammar::{Basics, Match, Repair, Token, Why, matches};
+use crate::grammar::tokens::{self, tokens_into};
+use crate::grammar::{self, Basics, Finder, Match, Repair, Token, Why};
 use crate::lexicon::Lexicon;
-use crate::lexicon::kinds::Rest;
+use crate::lexicon::kinds::{KindSet, Rest};
 use crate::lexicon::names::Name;
 use crate::lexicon::record::{Parts, Slot};
 use crate::rules::Rules;
 use crate::span::Span;
 use crate::standard::{From, Terms, drop_bare_marks, drop_counts_of_birds, traits_of};
 use crate::traits::Trait;
-use crate::words::words;
+use compact_str::CompactString;
+use std::sync::{Mutex, PoisonError};
 
 /// What became of a stretch of the note.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -25,7 +26,7 @@ pub enum Fate {
     /// It speaks for a trait.
     Evidence,
     /// It was set aside, for that reason.
-    SetAside(String),
+    SetAside(CompactString),
     /// Nobody could place it.
     Unplaced,
     /// White space and what lies between words.
@@ -90,8 +91,43 @@ pub struct Reader<'a> {
     referring: Referring,
     turns: Turns,
     terms: Terms,
+    /// Kinds whose words are set aside, and why, by kind.
+    set_aside: KindSet,
+    asides: Vec<CompactString>,
     region: Name,
     trace: bool,
+    spare: Spare,
+}
+
+/// Space to read a note in, used for note after note.
+#[derive(Debug, Default)]
+struct Scratch {
+    tokens: tokens::Scratch,
+    grammar: grammar::Scratch,
+    inside: Vec<Option<&'static str>>,
+    evidence: Vec<Span>,
+}
+
+/// Space that no thread uses just now. A reading takes one and puts it back, so that there are as many
+/// as there are threads; what they remember never changes a reading.
+#[derive(Debug, Default)]
+#[allow(clippy::vec_box, reason = "taking one and putting it back moves a pointer")]
+struct Spare(Mutex<Vec<Box<Scratch>>>);
+
+impl Spare {
+    fn take(&self) -> Box<Scratch> {
+        self.0.lock().unwrap_or_else(PoisonError::into_inner).pop().unwrap_or_default()
+    }
+
+    fn put_back(&self, scratch: Box<Scratch>) {
+        self.0.lock().unwrap_or_else(PoisonError::into_inner).push(scratch);
+    }
+}
+
+impl Clone for Spare {
+    fn clone(&self) -> Self {
+        Self::default()
+    }
 }
 
 impl<'a> Reader<'a> {
@@ -106,8 +142,11 @@ impl<'a> Reader<'a> {
             referring: Referring::of(lexicon),
             turns: Turns::of(lexicon),
             terms: Terms::of(lexicon),
+            set_aside: lexicon.kinds.set_where(|k| k.rest == Rest::SetAside),
+            asides: lexicon.kinds.iter().map(|(_, k)| k.aside.as_str().into()).collect(),
             region: lexicon.names.find(region),
             trace: false,
+            spare: Spare::default(),
         }
     }
 
@@ -125,14 +164,28 @@ impl<'a> Reader<'a> {
 
     /// Reads a note.
     pub fn read(&self, note: &str) -> Reading {
-        let mut tokens = Vec::new();
-        let repairs = tokens_into(note, words(note), self.lexicon, &self.basics, &mut tokens);
-        let mut found =
-            matches(self.lexicon, self.rules, &self.forces, self.region, &tokens, self.trace);
+        let mut scratch = self.spare.take();
+        let reading = self.read_in(note, &mut scratch);
+        self.spare.put_back(scratch);
+        reading
+    }
+
+    fn read_in(&self, note: &str, scratch: &mut Scratch) -> Reading {
+        let mut tokens = Vec::with_capacity(note.len() / 4);
+        let repairs =
+            tokens_into(note, self.lexicon, &self.basics, &mut scratch.tokens, &mut tokens);
+        let finder = Finder {
+            lexicon: self.lexicon,
+            rules: self.rules,
+            forces: &self.forces,
+            region: self.region,
+            trace: self.trace,
+        };
+        let mut found = finder.matches(&tokens, &mut scratch.grammar);
         resolve(&self.referring, &mut found);
         fill(self.lexicon, &mut found);
         let birds = number(self.lexicon, &self.turns, &tokens, &mut found);
-        let mut traits = Vec::new();
+        let mut traits = Vec::with_capacity(found.len() * 2);
         for one in &found {
             let of = if one.bird == ALL { 1..=birds } else { one.bird..=one.bird };
             for (bird, record) in of.flat_map(|b| one.records.iter().map(move |r| (b, r))) {
@@ -145,7 +198,7 @@ impl<'a> Reader<'a> {
         if birds > 1 {
             drop_counts_of_birds(&self.terms, &mut traits);
         }
-        let segments = self.segments(note, &tokens, &found, &traits, &named);
+        let segments = self.segments(note, &tokens, &found, &traits, &named, scratch);
         Reading { tokens, matches: found, traits, segments, repairs, named, birds }
     }
 
@@ -172,8 +225,11 @@ impl<'a> Reader<'a> {
         found: &[Match],
         traits: &[Trait],
         named: &[Named],
+        scratch: &mut Scratch,
     ) -> Vec<Segment> {
-        let mut inside = vec![None; tokens.len()];
+        let Scratch { inside, evidence, .. } = scratch;
+        inside.clear();
+        inside.resize(tokens.len(), None);
         for one in found {
             if one.taken_back {
                 inside[one.start..one.end].fill(Some("taken back"));
@@ -181,17 +237,17 @@ impl<'a> Reader<'a> {
                 inside[one.start..one.end].fill(Some("part of the phrase"));
             }
         }
-        let mut evidence: Vec<Span> =
-            traits.iter().flat_map(|t| Parts::as_slice(&t.parts)).copied().collect();
+        evidence.clear();
+        evidence.extend(traits.iter().flat_map(|t| Parts::as_slice(&t.parts)));
         evidence.sort_unstable();
         evidence.dedup();
         let mut out = Vec::with_capacity(tokens.len() * 2 + 1);
         let mut at = 0;
-        for (token, inside) in tokens.iter().zip(inside) {
+        for (token, &inside) in tokens.iter().zip(inside.iter()) {
             if token.span.start > at {
                 out.push(Segment { span: Span::new(at, token.span.start), fate: Fate::Space });
             }
-            let fate = self.fate(token, inside, &evidence, named);
+            let fate = self.fate(token, inside, evidence, named);
             out.push(Segment { span: token.span, fate });
             at = token.span.end;
         }
@@ -204,34 +260,29 @@ impl<'a> Reader<'a> {
     fn fate(
         &self,
         token: &Token,
-        inside: Option<&str>,
+        inside: Option<&'static str>,
         evidence: &[Span],
         named: &[Named],
     ) -> Fate {
         if let Some(why) = token.why.filter(|w| w.leaves_out()) {
             let reason = if why == Why::SaidTwice { "said twice" } else { "taken back" };
-            return Fate::SetAside(reason.to_owned());
+            return Fate::SetAside(CompactString::const_new(reason));
         }
         if covered(evidence, token.span) {
             return Fate::Evidence;
         }
         if named.iter().any(|n| n.span.start <= token.span.start && token.span.end <= n.span.end) {
-            return Fate::SetAside("bird named".to_owned());
+            return Fate::SetAside(CompactString::const_new("bird named"));
         }
-        let aside = self
-            .lexicon
-            .kinds
-            .iter()
-            .filter(|(id, kind)| token.kinds & id.bit() != 0 && kind.rest == Rest::SetAside)
-            .map(|(_, kind)| kind.aside.clone())
-            .next();
-        match aside {
-            Some(reason) => Fate::SetAside(reason),
-            // A known word that a rule has used without keeping it: "long" in "40 cm long".
-            None => match inside.filter(|_| token.node != 0) {
-                Some(reason) => Fate::SetAside(reason.to_owned()),
-                None => Fate::Unplaced,
-            },
+        // Of several kinds the one declared first says why.
+        let aside = token.kinds & self.set_aside;
+        if aside != 0 {
+            return Fate::SetAside(self.asides[aside.trailing_zeros() as usize].clone());
+        }
+        // A known word that a rule has used without keeping it: "long" in "40 cm long".
+        match inside.filter(|_| token.node != 0) {
+            Some(reason) => Fate::SetAside(CompactString::const_new(reason)),
+            None => Fate::Unplaced,
         }
     }
 }

@@ -95,12 +95,14 @@ fn joined(
     let (a, b) = (words[i].span, next.span);
     let adds_nothing =
         |at: usize| !is_known(lexicon, ids[at]) || alone(lexicon, ids[at]) & !lexicon.ordinary == 0;
-    let vocabulary = &lexicon.vocabulary;
-    let goes_on = vocabulary.step(vocabulary.step(0, ids[i]), ids[i + 1]) != 0;
-    if goes_on || !adds_nothing(i) && !adds_nothing(i + 1) {
+    if b.start != a.end + 1 || whole_len(a, b) < LEAST_LETTERS {
         return None;
     }
-    if b.start != a.end + 1 || whole_len(a, b) < LEAST_LETTERS {
+    if !adds_nothing(i) && !adds_nothing(i + 1) {
+        return None;
+    }
+    let vocabulary = &lexicon.vocabulary;
+    if vocabulary.step(vocabulary.step(0, ids[i]), ids[i + 1]) != 0 {
         return None;
     }
     let whole = [a.of(text), b.of(text)].concat();

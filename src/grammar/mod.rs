@@ -23,46 +23,70 @@ use crate::rules::Rules;
 /// depth of phrases within phrases stays bounded.
 const MOST_TOKENS: usize = 400;
 
-/// The matches in `tokens`, with places that refer to `tokens`; skipped kinds are looked past and
-/// no match reaches over a full stop or a line end.
-pub fn matches(
-    lexicon: &Lexicon,
-    rules: &Rules,
-    forces: &scope::Forces,
-    region: Name,
-    tokens: &[Token],
-    trace: bool,
-) -> Vec<Match> {
-    let mut out = Vec::new();
-    let mut view: Vec<Token> = Vec::with_capacity(tokens.len());
-    let mut places: Vec<usize> = Vec::with_capacity(tokens.len());
-    let mut flush = |view: &mut Vec<Token>, places: &mut Vec<usize>| {
-        let mut found = engine::Engine::new(lexicon, rules, region, view, trace).run();
-        scope::retract(forces, view, &mut found);
-        scope::apply(lexicon, forces, region, view, &mut found);
-        for m in &mut found {
+/// Space for finding matches in.
+#[derive(Clone, Debug, Default)]
+pub struct Scratch {
+    engine: engine::Scratch,
+    view: Vec<Token>,
+    places: Vec<usize>,
+}
+
+/// What matches are found with.
+#[derive(Clone, Copy, Debug)]
+pub struct Finder<'a> {
+    /// The lexicon.
+    pub lexicon: &'a Lexicon,
+    /// The rules.
+    pub rules: &'a Rules,
+    /// What denies and doubts.
+    pub forces: &'a scope::Forces,
+    /// The region of yardsticks.
+    pub region: Name,
+    /// Whether to keep for each match the phrases it was built from.
+    pub trace: bool,
+}
+
+impl Finder<'_> {
+    /// The matches in `tokens`, with places that refer to `tokens`; skipped kinds are looked past and
+    /// no match reaches over a full stop or a line end.
+    pub fn matches(&self, tokens: &[Token], scratch: &mut Scratch) -> Vec<Match> {
+        let Lexicon { kinds, ordinary, sentence_ends, .. } = self.lexicon;
+        let mut out = Vec::with_capacity(8);
+        scratch.view.clear();
+        scratch.places.clear();
+        for (place, token) in tokens.iter().enumerate() {
+            // A word of degree that is also an ordinary word is looked past as well.
+            let skipped = token.kinds & kinds.skipped != 0;
+            let left_out = token.why.is_some_and(Why::leaves_out);
+            if left_out || skipped && token.kinds & !(kinds.skipped | ordinary) == 0 {
+                continue;
+            }
+            scratch.view.push(*token);
+            scratch.places.push(place);
+            if token.kinds & sentence_ends != 0 || scratch.view.len() >= MOST_TOKENS {
+                self.sentence(scratch, &mut out);
+            }
+        }
+        if !scratch.view.is_empty() {
+            self.sentence(scratch, &mut out);
+        }
+        out
+    }
+
+    /// Adds the matches of the sentence in view, which is emptied.
+    fn sentence(&self, scratch: &mut Scratch, out: &mut Vec<Match>) {
+        let Scratch { engine, view, places } = scratch;
+        let (lexicon, rules, region) = (self.lexicon, self.rules, self.region);
+        let from = out.len();
+        engine::Engine::new(lexicon, rules, region, view, engine, self.trace).run(out);
+        let found = &mut out[from..];
+        scope::retract(self.forces, view, found);
+        scope::apply(lexicon, self.forces, region, view, found);
+        for m in found {
             m.end = places[m.end - 1] + 1;
             m.start = places[m.start];
         }
-        out.append(&mut found);
         view.clear();
         places.clear();
-    };
-    for (place, token) in tokens.iter().enumerate() {
-        // A word of degree that is also an ordinary word is looked past as well.
-        let skipped = token.kinds & lexicon.kinds.skipped != 0;
-        let left_out = token.why.is_some_and(Why::leaves_out);
-        if left_out || skipped && token.kinds & !(lexicon.kinds.skipped | lexicon.ordinary) == 0 {
-            continue;
-        }
-        view.push(*token);
-        places.push(place);
-        if token.kinds & lexicon.sentence_ends != 0 || view.len() >= MOST_TOKENS {
-            flush(&mut view, &mut places);
-        }
     }
-    if !view.is_empty() {
-        flush(&mut view, &mut places);
-    }
-    out
 }

@@ -138,7 +138,7 @@ pub fn said_twice(speech: &Speech, tokens: &mut [Token]) {
             i + 2 * n <= tokens.len()
                 && (i..i + n).all(|a| {
                     let (one, other) = (&tokens[a], &tokens[a + n]);
-                    usable(one) && one.first == other.first && one.last == other.last
+                    one.first == other.first && one.last == other.last && usable(one)
                 })
         });
         match twice {

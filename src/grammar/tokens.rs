@@ -6,15 +6,16 @@
 
 use super::joins::mend_joins;
 use super::repair::{Repair, Why};
-use super::spelling::{Forms, mend};
+use super::spelling::{Forms, Mended, mend};
 use super::spoken::{Speech, numbers, said_twice, taken_back};
 use crate::lexicon::Lexicon;
 use crate::lexicon::context::Neighbours;
 use crate::lexicon::kinds::{KindId, KindSet};
 use crate::lexicon::names::Name;
-use crate::lexicon::vocabulary::{Node, Sense, WordId, normalise_into};
+use crate::lexicon::sense::Sense;
+use crate::lexicon::vocabulary::{Node, WordId, normalise_into};
 use crate::span::Span;
-use crate::words::{Class, Word};
+use crate::words::{Class, Word, words_into};
 use std::sync::OnceLock;
 
 /// A word number that stands for no word.
@@ -74,7 +75,8 @@ impl Token {
 /// What is looked up often, once.
 #[derive(Clone, Debug)]
 pub struct Basics {
-    signs: [KindSet; Class::SIGNS.len()],
+    /// By class; none for letters and digits.
+    signs: [KindSet; Class::SIGNS.len() + 2],
     unknown: KindSet,
     number: KindSet,
     all_signs: KindSet,
@@ -87,9 +89,9 @@ impl Basics {
     /// The built-in kinds of a lexicon.
     pub fn of(lexicon: &Lexicon) -> Self {
         let bit = |name: &str| lexicon.kinds.find(name).map_or(0, KindId::bit);
-        let mut signs = [0; Class::SIGNS.len()];
-        for (slot, class) in signs.iter_mut().zip(Class::SIGNS) {
-            *slot = bit(class.name());
+        let mut signs = [0; Class::SIGNS.len() + 2];
+        for class in Class::SIGNS {
+            signs[class as usize] = bit(class.name());
         }
         Self {
             signs,
@@ -102,8 +104,8 @@ impl Basics {
     }
 
     /// The kinds of a class of signs.
-    pub fn sign(&self, class: Class) -> KindSet {
-        Class::SIGNS.iter().position(|&c| c == class).map_or(0, |i| self.signs[i])
+    pub const fn sign(&self, class: Class) -> KindSet {
+        self.signs[class as usize]
     }
 
     /// The forms that misspelt words may be mended into.
@@ -117,26 +119,37 @@ impl Basics {
     }
 }
 
-/// Reads `words` of `text` into `out`, which is emptied first; gives back what was changed on the way.
+/// Space for making tokens in.
+#[derive(Clone, Debug, Default)]
+pub struct Scratch {
+    words: Vec<Word>,
+    ids: Vec<WordId>,
+    limits: Vec<(usize, usize)>,
+    lower: String,
+    mended: Mended,
+}
+
+/// Reads `text` into `out`, which is emptied first; gives back what was changed on the way.
 pub fn tokens_into(
     text: &str,
-    mut words: Vec<Word>,
     lexicon: &Lexicon,
     basics: &Basics,
+    scratch: &mut Scratch,
     out: &mut Vec<Token>,
 ) -> Vec<Repair> {
-    let mut ids = Vec::with_capacity(words.len());
+    let Scratch { words, ids, limits, lower, mended: known } = scratch;
     let mut repairs = Vec::new();
-    look_up(text, &words, lexicon, &mut ids);
+    words_into(text, words);
+    look_up(text, words, lexicon, lower, ids);
     let worth = lexicon.mendable | basics.number;
-    mend_joins(text, &mut words, &mut ids, lexicon, worth, &mut repairs);
-    group(text, &words, &ids, lexicon, basics, out);
+    mend_joins(text, words, ids, lexicon, worth, &mut repairs);
+    group(text, words, ids, lexicon, basics, limits, out);
     let mut mended_spans: Vec<Span> = Vec::new();
     for _ in 0..MOST_ROUNDS {
         if !out.iter().any(|t| t.kinds == basics.unknown) {
             break;
         }
-        let mended = mend(text, lexicon, basics, out);
+        let mended = mend(text, lexicon, basics, out, known);
         if mended.is_empty() {
             break;
         }
@@ -147,7 +160,7 @@ pub fn tokens_into(
             ids[words.partition_point(|w| w.span.start < span.start)] = word;
             mended_spans.push(span);
         }
-        group(text, &words, &ids, lexicon, basics, out);
+        group(text, words, ids, lexicon, basics, limits, out);
     }
     for token in out.iter_mut().filter(|_| !mended_spans.is_empty()) {
         let holds = |s: &Span| token.span.start <= s.start && s.end <= token.span.end;
@@ -159,7 +172,8 @@ pub fn tokens_into(
     said_twice(&basics.speech, out);
     taken_back(&basics.speech, out);
     repairs.extend(out.iter().filter_map(|t| {
-        Some(Repair { span: t.span, read_as: read_as(lexicon, basics, t), why: why(basics, t)? })
+        let why = why(basics, t)?;
+        Some(Repair { span: t.span, read_as: read_as(lexicon, basics, t), why })
     }));
     repairs.sort_by_key(|r| r.span);
     repairs
@@ -202,9 +216,10 @@ fn group(
     ids: &[WordId],
     lexicon: &Lexicon,
     basics: &Basics,
+    limits: &mut Vec<(usize, usize)>,
     out: &mut Vec<Token>,
 ) {
-    let mut limits: Vec<(usize, usize)> = Vec::new();
+    limits.clear();
     for _ in 0..MOST_ROUNDS {
         out.clear();
         let mut at = 0;
@@ -231,20 +246,32 @@ fn group(
 }
 
 /// The number of each word, [`NO_WORD`] for signs and unknown words.
-fn look_up(text: &str, words: &[Word], lexicon: &Lexicon, ids: &mut Vec<WordId>) {
+fn look_up(
+    text: &str,
+    words: &[Word],
+    lexicon: &Lexicon,
+    lower: &mut String,
+    ids: &mut Vec<WordId>,
+) {
     let vocabulary = &lexicon.vocabulary;
-    let mut scratch = String::new();
-    for word in words {
-        if matches!(word.class, Class::Letters | Class::Digits | Class::Symbol | Class::Question) {
-            normalise_into(word.span.of(text), &mut scratch);
-            let known = vocabulary
-                .word(&scratch)
-                .or_else(|| scratch.strip_suffix("'s").and_then(|stem| vocabulary.word(stem)));
-            ids.push(known.unwrap_or(NO_WORD));
-        } else {
-            ids.push(NO_WORD);
+    ids.clear();
+    ids.extend(words.iter().map(|word| {
+        if !matches!(word.class, Class::Letters | Class::Digits | Class::Symbol | Class::Question) {
+            return NO_WORD;
         }
-    }
+        let written = word.span.of(text);
+        // Most words stand there as they are looked up.
+        let form = if written.bytes().all(|b| b.is_ascii_lowercase()) {
+            written
+        } else {
+            normalise_into(written, lower);
+            &*lower
+        };
+        let known = vocabulary.word(form);
+        let known =
+            known.or_else(|| form.strip_suffix("'s").and_then(|stem| vocabulary.word(stem)));
+        known.unwrap_or(NO_WORD)
+    }));
 }
 
 fn longest(

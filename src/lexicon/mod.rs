@@ -10,8 +10,10 @@ pub mod entry;
 pub mod kinds;
 pub mod morphology;
 pub mod names;
+pub mod packed;
 pub mod record;
 pub mod scale;
+pub mod sense;
 pub mod texts;
 pub mod topography;
 pub mod vocabulary;
@@ -122,7 +124,6 @@ impl Lexicon {
 
     /// Works out what is not stored with the built-in tables.
     pub fn take_up(&mut self) {
-        self.names.take_up();
         self.vocabulary.take_up();
     }
 

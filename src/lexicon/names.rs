@@ -40,11 +40,6 @@ impl Default for Names {
 }
 
 impl Names {
-    /// Works out what is not stored.
-    pub fn take_up(&mut self) {
-        self.texts.take_up();
-    }
-
     /// The name of `text`, made if it is new.
     ///
     /// # Panics

@@ -78,36 +78,55 @@ impl Slot {
 /// The most separate pieces of a note one trait's evidence is kept as; more are joined.
 const MOST_PARTS: usize = 6;
 
+/// A piece of a note: a range of its bytes, or of its words while rules run.
+pub trait Piece: Copy + Default + PartialEq {
+    /// Where it starts.
+    fn start(self) -> usize;
+    /// The smallest piece that holds both.
+    #[must_use]
+    fn with(self, other: Self) -> Self;
+}
+
+impl Piece for Span {
+    fn start(self) -> usize {
+        self.start
+    }
+
+    fn with(self, other: Self) -> Self {
+        self.join(other)
+    }
+}
+
 /// The pieces of a note that speak for a record, in order.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub struct Parts {
-    spans: [Span; MOST_PARTS],
+pub struct Parts<P = Span> {
+    spans: [P; MOST_PARTS],
     count: u8,
 }
 
-impl Parts {
+impl<P: Piece> Parts<P> {
     /// One piece.
-    pub fn one(span: Span) -> Self {
+    pub fn one(span: P) -> Self {
         let mut parts = Self::default();
         parts.add(span);
         parts
     }
 
     /// The pieces.
-    pub fn as_slice(&self) -> &[Span] {
+    pub fn as_slice(&self) -> &[P] {
         &self.spans[..usize::from(self.count)]
     }
 
     /// Adds a piece and keeps them in order, joined where they touch or there are too many.
-    pub fn add(&mut self, span: Span) {
+    pub fn add(&mut self, span: P) {
         if self.as_slice().contains(&span) {
             return;
         }
         let n = usize::from(self.count);
-        let at = self.as_slice().iter().position(|s| s.start > span.start).unwrap_or(n);
+        let at = self.as_slice().iter().position(|s| s.start() > span.start()).unwrap_or(n);
         if n == MOST_PARTS {
             let at = at.saturating_sub(1);
-            self.spans[at] = self.spans[at].join(span);
+            self.spans[at] = self.spans[at].with(span);
             return;
         }
         self.spans.copy_within(at..n, at + 1);
@@ -123,8 +142,18 @@ impl Parts {
     }
 
     /// From the first byte to the last.
-    pub fn hull(&self) -> Option<Span> {
-        self.as_slice().iter().copied().reduce(Span::join)
+    pub fn hull(&self) -> Option<P> {
+        self.as_slice().iter().copied().reduce(P::with)
+    }
+
+    /// The same pieces told in another way, which keeps their order.
+    pub fn map<Q: Piece>(&self, mut to: impl FnMut(P) -> Q) -> Parts<Q> {
+        let mut out = Parts::default();
+        for (new, &old) in out.spans.iter_mut().zip(self.as_slice()) {
+            *new = to(old);
+        }
+        out.count = self.count;
+        out
     }
 }
 
@@ -160,27 +189,32 @@ impl Record {
     #[must_use]
     pub fn merge(&self, other: &Self) -> Self {
         let mut out = *self;
-        for (mine, theirs) in out.slots.iter_mut().zip(other.slots) {
+        out.fill(other);
+        out
+    }
+
+    /// Fills what is missing from another.
+    pub fn fill(&mut self, other: &Self) {
+        for (mine, theirs) in self.slots.iter_mut().zip(other.slots) {
             *mine = mine.or(theirs);
         }
-        out.number = out.number.or(other.number);
-        out.upper = out.upper.or(other.upper);
-        out
+        self.number = self.number.or(other.number);
+        self.upper = self.upper.or(other.upper);
     }
 }
 
 /// A record in a note, with the pieces of the note that say it.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
-pub struct Said {
+pub struct Said<P = Span> {
     /// What is said.
     pub record: Record,
     /// Where.
-    pub parts: Parts,
+    pub parts: Parts<P>,
 }
 
-impl Said {
+impl<P: Piece> Said<P> {
     /// A record said in one piece.
-    pub fn at(record: Record, span: Span) -> Self {
+    pub fn at(record: Record, span: P) -> Self {
         Self { record, parts: Parts::one(span) }
     }
 
@@ -192,9 +226,15 @@ impl Said {
     /// Both together, with the evidence of both.
     #[must_use]
     pub fn merge(&self, other: &Self) -> Self {
-        let mut out = Self { record: self.record.merge(&other.record), parts: self.parts };
-        out.parts.add_all(&other.parts);
+        let mut out = *self;
+        out.fill(other);
         out
+    }
+
+    /// Fills what is missing from another, and adds its evidence.
+    pub fn fill(&mut self, other: &Self) {
+        self.record.fill(&other.record);
+        self.parts.add_all(&other.parts);
     }
 }
 

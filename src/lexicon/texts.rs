@@ -1,22 +1,29 @@
 //! Many short texts in one, found by their content: no allocation a text.
 
-use hashbrown::HashTable;
-use rustc_hash::FxBuildHasher;
+use super::packed;
 use serde::{Deserialize, Serialize};
-use std::hash::BuildHasher;
 
 /// Texts numbered in the order in which they came.
 #[derive(Clone, Debug, Default, Serialize, Deserialize)]
 pub struct Texts {
     joined: String,
+    #[serde(with = "packed")]
     ends: Vec<u32>,
-    /// Not stored; [`Texts::take_up`] works it out.
-    #[serde(skip)]
-    index: HashTable<u32>,
+    /// Numbers plus one, each at the first free place from where its text's hash points; 0 is free.
+    /// A power of two, at least half of it free, or nothing at all.
+    #[serde(with = "packed")]
+    index: Vec<u32>,
 }
 
-fn hash(text: &str) -> u64 {
-    FxBuildHasher.hash_one(text)
+/// The same on every machine, since the tables are stored: eight bytes at a time.
+fn hash(text: &str) -> usize {
+    let mut out = text.len() as u64;
+    for eight in text.as_bytes().chunks(8) {
+        let bytes = eight.iter().rev().fold(0, |all, &b| (all << 8) | u64::from(b));
+        out = (out ^ bytes).wrapping_mul(0x9e37_79b9_7f4a_7c15);
+        out ^= out >> 32;
+    }
+    (out & 0xffff_ffff) as usize
 }
 
 impl Texts {
@@ -27,7 +34,14 @@ impl Texts {
 
     /// The number of a text, if it is among them.
     pub fn find(&self, text: &str) -> Option<u32> {
-        self.index.find(hash(text), |&n| self.get(n) == text).copied()
+        let mut at = hash(text);
+        loop {
+            let number = self.index.get(at & self.index.len().wrapping_sub(1))?.checked_sub(1)?;
+            if self.get(number) == text {
+                return Some(number);
+            }
+            at = at.wrapping_add(1);
+        }
     }
 
     /// The number of a text, added if it is new.
@@ -38,8 +52,12 @@ impl Texts {
         let number = u32::try_from(self.ends.len()).unwrap_or(u32::MAX);
         self.joined.push_str(text);
         self.ends.push(u32::try_from(self.joined.len()).unwrap_or(u32::MAX));
-        let Self { joined, ends, index } = self;
-        index.insert_unique(hash(text), number, |&n| hash(part(joined, ends, n)));
+        if self.ends.len() * 2 > self.index.len() {
+            self.index = vec![0; (self.ends.len() * 4).next_power_of_two()];
+            (0..=number).for_each(|n| self.put(n));
+        } else {
+            self.put(number);
+        }
         number
     }
 
@@ -58,17 +76,17 @@ impl Texts {
         (0..self.ends.len()).map(|n| self.get(u32::try_from(n).unwrap_or(0)))
     }
 
-    /// Works out the index.
-    pub fn take_up(&mut self) {
-        let Self { joined, ends, index } = self;
-        *index = HashTable::with_capacity(ends.len());
-        for number in 0..u32::try_from(ends.len()).unwrap_or(0) {
-            let key = hash(part(joined, ends, number));
-            index.insert_unique(key, number, |&n| hash(part(joined, ends, n)));
+    fn put(&mut self, number: u32) {
+        let mask = self.index.len() - 1;
+        let mut at = hash(self.get(number)) & mask;
+        while self.index[at] != 0 {
+            at = (at + 1) & mask;
         }
+        self.index[at] = number + 1;
     }
 }
 
+#[inline]
 fn part<'t>(joined: &'t str, ends: &[u32], number: u32) -> &'t str {
     let at = number as usize;
     let start = at.checked_sub(1).map_or(0, |before| ends[before] as usize);

@@ -8,7 +8,9 @@ use super::entry::Entry;
 use super::kinds::{Inflection, KindId, KindSet, Kinds, record_of};
 use super::morphology::{bend_last, with_ed, with_er, with_ing, with_ish, with_s};
 use super::names::{Name, Names};
+use super::packed;
 use super::record::{Record, Slot};
+use super::sense::Sense;
 use super::texts::Texts;
 use crate::diagnostic::{Diagnostic, Diagnostics, Source};
 use crate::span::Span;
@@ -106,50 +108,38 @@ impl Points {
     }
 }
 
-/// One reading of a form.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
-pub struct Sense {
-    /// Which kind it is read as.
-    pub kind: KindId,
-    /// The term, by its place in [`Vocabulary::terms`].
-    pub term: u32,
-    /// The region it belongs to.
-    pub region: Name,
-    /// Whether the form itself is a doubt: "brownish".
-    pub hedged: bool,
-    /// Whether its term has a [`Context`] to look at.
-    pub bound: bool,
-    /// Whether the form only sounds like one of the term: "tale".
-    pub heard: bool,
-}
-
-/// A node of the trie: its readings lie one after the other in [`Vocabulary::senses`].
-#[derive(Clone, Copy, Debug, Default, Serialize, Deserialize)]
-struct NodeData {
-    first_sense: u32,
-    senses: u16,
-    has_children: bool,
-    /// Worked out from the readings when the tables are taken up.
-    #[serde(skip)]
-    kinds: KindSet,
-}
-
 /// The vocabulary.
 #[derive(Clone, Debug, Default, Serialize, Deserialize)]
 pub struct Vocabulary {
     /// Every term.
     pub terms: Vec<Term>,
     words: Texts,
+    #[serde(with = "packed")]
     first: Vec<Node>,
-    edges: FxHashMap<(Node, WordId), Node>,
-    nodes: Vec<NodeData>,
+    /// For each node the first of its branches, and of its readings; one more for the end.
+    #[serde(with = "packed")]
+    branch_starts: Vec<u32>,
+    #[serde(with = "packed")]
+    sense_starts: Vec<u32>,
+    /// The words of the branches, in order, and the nodes behind them.
+    #[serde(with = "packed")]
+    branch_words: Vec<WordId>,
+    #[serde(with = "packed")]
+    branches: Vec<Node>,
+    #[serde(with = "super::sense")]
     senses: Vec<Sense>,
     /// For a bent verb ("hopping") the word it is bent from ("hop"); itself elsewhere.
+    #[serde(with = "packed")]
     bases: Vec<WordId>,
     /// The kinds whose first word may be bent.
     pub verbs: KindSet,
     hedged: Name,
-    /// Readings by node while the vocabulary grows.
+    /// The kinds of the readings of each node; worked out when the tables are taken up.
+    #[serde(skip)]
+    kinds: Vec<KindSet>,
+    /// Branches and readings by node while the vocabulary grows; branches stay here until it is stored.
+    #[serde(skip)]
+    growing_branches: FxHashMap<(Node, WordId), Node>,
     #[serde(skip)]
     growing: Vec<(Node, Sense)>,
 }
@@ -173,7 +163,13 @@ pub fn normalise_into(word: &str, out: &mut String) {
 impl Vocabulary {
     /// An empty one.
     pub fn new() -> Self {
-        Self { nodes: vec![NodeData::default()], ..Self::default() }
+        let starts = vec![0, 0];
+        Self {
+            kinds: vec![0],
+            branch_starts: starts.clone(),
+            sense_starts: starts,
+            ..Self::default()
+        }
     }
 
     /// The number of a word, if any form or rule uses it.
@@ -206,10 +202,12 @@ impl Vocabulary {
         if node == 0 {
             return self.first.get(word as usize).copied().unwrap_or(0);
         }
-        if !self.nodes[node as usize].has_children {
-            return 0;
+        if !self.growing_branches.is_empty() {
+            return self.growing_branches.get(&(node, word)).copied().unwrap_or(0);
         }
-        self.edges.get(&(node, word)).copied().unwrap_or(0)
+        let own = run(&self.branch_starts, node);
+        let found = self.branch_words[own.clone()].binary_search(&word);
+        found.map_or(0, |at| self.branches[own.start + at])
     }
 
     /// The word that a bent verb is bent from; the word itself if it is none.
@@ -219,9 +217,7 @@ impl Vocabulary {
 
     /// The readings of the form that ends at a node.
     pub fn senses(&self, node: Node) -> &[Sense] {
-        let data = &self.nodes[node as usize];
-        let start = data.first_sense as usize;
-        &self.senses[start..start + usize::from(data.senses)]
+        &self.senses[run(&self.sense_starts, node)]
     }
 
     /// What a reading says.
@@ -232,7 +228,7 @@ impl Vocabulary {
 
     /// The kinds of those readings.
     pub fn kinds(&self, node: Node) -> KindSet {
-        self.nodes[node as usize].kinds
+        self.kinds[node as usize]
     }
 
     /// Every form of one word with its text and node, bent verbs included.
@@ -275,13 +271,12 @@ impl Vocabulary {
     }
 
     fn grow(&mut self, node: Node, word: WordId) -> Node {
-        let next = Node::try_from(self.nodes.len()).unwrap_or(0);
-        self.nodes.push(NodeData::default());
+        let next = Node::try_from(self.kinds.len()).unwrap_or(0);
+        self.kinds.push(0);
         if node == 0 {
             self.first[word as usize] = next;
         } else {
-            self.nodes[node as usize].has_children = true;
-            self.edges.insert((node, word), next);
+            self.growing_branches.insert((node, word), next);
         }
         next
     }
@@ -300,44 +295,34 @@ impl Vocabulary {
             }
             taken.insert(key, sense.term);
         }
-        self.nodes[node as usize].kinds |= sense.kind.bit();
+        self.kinds[node as usize] |= sense.kind.bit();
         self.growing.push((node, sense));
         None
     }
 
-    /// Works out what is not stored: the index of words and the kinds of each node.
+    /// Works out what is not stored: the kinds of each node.
     pub fn take_up(&mut self) {
-        self.words.take_up();
-        for at in 0..self.nodes.len() {
-            let data = self.nodes[at];
-            let start = data.first_sense as usize;
-            let senses = &self.senses[start..start + usize::from(data.senses)];
-            self.nodes[at].kinds = senses.iter().fold(0, |set, s| set | s.kind.bit());
-        }
+        let kinds = |senses: &[Sense]| senses.iter().fold(0, |set, s| set | s.kind.bit());
+        let runs = self.sense_starts.windows(2);
+        self.kinds = runs.map(|w| kinds(&self.senses[w[0] as usize..w[1] as usize])).collect();
     }
 
-    /// Puts the readings of each node side by side.
+    /// Puts the readings of each node side by side, and its branches.
     fn settle(&mut self) {
-        let old: Vec<(Node, Sense)> = (0..self.nodes.len())
-            .flat_map(|n| {
-                let node = Node::try_from(n).unwrap_or(0);
-                self.senses(node).iter().map(move |s| (node, *s)).collect::<Vec<_>>()
-            })
-            .collect();
-        let mut all = old;
+        let nodes = Node::try_from(self.kinds.len()).unwrap_or(0);
+        let known = Node::try_from(self.sense_starts.len() - 1).unwrap_or(0);
+        let mut all: Vec<(Node, Sense)> =
+            (0..known).flat_map(|node| self.senses(node).iter().map(move |s| (node, *s))).collect();
         all.append(&mut self.growing);
         all.sort_by_key(|&(node, _)| node);
         self.senses = all.iter().map(|&(_, sense)| sense).collect();
-        for data in &mut self.nodes {
-            data.senses = 0;
-        }
-        for (at, &(node, _)) in all.iter().enumerate() {
-            let data = &mut self.nodes[node as usize];
-            if data.senses == 0 {
-                data.first_sense = u32::try_from(at).unwrap_or(0);
-            }
-            data.senses += 1;
-        }
+        self.sense_starts = starts(nodes, all.iter().map(|&(node, _)| node));
+        let mut branches: Vec<((Node, WordId), Node)> =
+            self.growing_branches.iter().map(|(&from, &to)| (from, to)).collect();
+        branches.sort_unstable();
+        self.branch_starts = starts(nodes, branches.iter().map(|&((node, _), _)| node));
+        self.branch_words = branches.iter().map(|&((_, word), _)| word).collect();
+        self.branches = branches.iter().map(|&(_, to)| to).collect();
     }
 
     /// Notes that the first word of a verb form may be bent.
@@ -492,7 +477,7 @@ impl Vocabulary {
             .map(|(word, &node)| (node, word))
             .collect();
         let mut joined = Vec::new();
-        for (&(node, second), &end) in &self.edges {
+        for (&(node, second), &end) in &self.growing_branches {
             let Some(&first) = starts.get(&node) else {
                 continue;
             };
@@ -511,6 +496,30 @@ impl Vocabulary {
             }
         }
     }
+}
+
+/// Where the entries of a node lie in a list sorted by node; nowhere for nodes that are still growing.
+#[inline]
+fn run(starts: &[u32], node: Node) -> std::ops::Range<usize> {
+    match starts.get(node as usize..node as usize + 2) {
+        Some(&[start, end]) => start as usize..end as usize,
+        _ => 0..0,
+    }
+}
+
+/// Where the entries of each of `nodes` nodes start, given the node of each in order, and the end.
+fn starts(nodes: Node, mut of: impl Iterator<Item = Node>) -> Vec<u32> {
+    let mut out = Vec::with_capacity(nodes as usize + 1);
+    let (mut at, mut next) = (0, of.next());
+    for node in 0..nodes {
+        out.push(at);
+        while next == Some(node) {
+            at += 1;
+            next = of.next();
+        }
+    }
+    out.push(at);
+    out
 }
 
 /// Which term has a form, by node, kind and region.

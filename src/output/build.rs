@@ -315,7 +315,7 @@ fn set_aside(note: &str, reading: &Reading) -> Vec<SetAside> {
             Fate::SetAside(reason) => Some(SetAside {
                 text: segment.span.of(note).to_owned(),
                 span: bytes(segment.span),
-                reason: reason.clone(),
+                reason: reason.to_string(),
             }),
             _ => None,
         })

@@ -1,8 +1,8 @@
 //! From rules as written to rules that run: names become numbers, mistakes become diagnostics.
 
 use super::examples::{Expectation, read_examples};
+use super::program::{MOST_MARKS, Program};
 use super::syntax::{Failure, SlotValue, Syntax, YieldSyntax, alternative};
-use super::tree::Tree;
 use crate::diagnostic::{Diagnostic, Diagnostics, Source};
 use crate::lexicon::entry::{Entry, Field};
 use crate::lexicon::kinds::{KindSet, Kinds};
@@ -14,7 +14,7 @@ use rustc_hash::FxHashMap;
 use serde::{Deserialize, Serialize};
 
 /// A compiled pattern.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub enum Pattern {
     /// A word of one of these kinds.
     Kind(KindSet),
@@ -41,6 +41,7 @@ pub enum Pattern {
     /// The word before fits, or does not.
     Behind(bool, Box<Pattern>),
     /// The first place.
+    #[default]
     Start,
     /// The end.
     End,
@@ -67,26 +68,14 @@ pub enum Yield {
     Product(Box<[Yield]>),
 }
 
-/// The words a pattern can start with.
-#[derive(Clone, Debug, Default, Serialize, Deserialize)]
-pub struct First {
-    /// Of these kinds.
-    pub kinds: KindSet,
-    /// These words.
-    pub words: Vec<WordId>,
-    /// Anything: the pattern may take nothing.
-    pub any: bool,
-}
-
 /// One way to say a rule.
 #[derive(Clone, Debug, Serialize, Deserialize)]
 pub struct Alternative {
-    /// What must stand in the note.
+    /// What must stand in the note. Not stored with the built-in tables: the program is.
+    #[serde(skip)]
     pub pattern: Pattern,
     /// What it yields.
     pub yields: Yield,
-    /// The names things are kept under.
-    pub captures: Vec<String>,
 }
 
 /// A rule or a phrase.
@@ -114,10 +103,8 @@ pub struct Rule {
 pub struct Rules {
     /// All of them.
     pub rules: Vec<Rule>,
-    /// All that are rules, as one tree.
-    pub top: Tree,
-    /// The tree of each rule and phrase by itself.
-    pub trees: Vec<Tree>,
+    /// The same, ready to run.
+    pub program: Program,
 }
 
 struct Compiler<'a> {
@@ -153,18 +140,17 @@ impl Rules {
             return out;
         }
         out.check_starts(wrong);
-        let top: Vec<usize> = (0..out.rules.len()).filter(|&i| !out.rules[i].is_phrase).collect();
-        out.top = Tree::of(&out, &top);
-        out.trees = (0..out.rules.len()).map(|i| Tree::of(&out, &[i])).collect();
+        match Program::of(&out.rules) {
+            Some(program) => out.program = program,
+            None => wrong.push(too_many_words(heads[0])),
+        }
         out
     }
 
     /// Refuses a phrase that starts with itself.
     fn check_starts(&self, wrong: &mut Diagnostics) {
         for (i, rule) in self.rules.iter().enumerate() {
-            let starts = |a: &Alternative| {
-                self.first_of(&a.pattern, &mut First::default(), &mut vec![i]).err()
-            };
+            let starts = |a: &Alternative| self.may_be_empty(&a.pattern, &mut vec![i]).err();
             if let Some(at) = rule.alternatives.iter().find_map(starts) {
                 wrong.push(
                     Diagnostic::error(
@@ -183,35 +169,10 @@ impl Rules {
         }
     }
 
-    /// What a sequence of patterns can start with.
-    pub(super) fn first_of_all(&self, items: &[Pattern]) -> First {
-        let mut first = First::default();
-        for item in items {
-            // Rules that start with themselves are refused before.
-            if !self.first_of(item, &mut first, &mut Vec::new()).unwrap_or(true) {
-                return first;
-            }
-        }
-        first.any = true;
-        first
-    }
-
-    /// Adds what `pattern` can start with; says whether it can take nothing.
-    fn first_of(
-        &self,
-        pattern: &Pattern,
-        first: &mut First,
-        path: &mut Vec<usize>,
-    ) -> Result<bool, usize> {
+    /// Whether `pattern` can take nothing; the phrase that starts with itself, if one does.
+    fn may_be_empty(&self, pattern: &Pattern, path: &mut Vec<usize>) -> Result<bool, usize> {
         Ok(match pattern {
-            Pattern::Kind(set) | Pattern::KindOf(set, _) => {
-                first.kinds |= set;
-                false
-            }
-            Pattern::Word(word) => {
-                first.words.push(*word);
-                false
-            }
+            Pattern::Kind(_) | Pattern::KindOf(..) | Pattern::Word(_) => false,
             Pattern::Phrase(p) => {
                 if path.contains(p) {
                     return Err(*p);
@@ -219,14 +180,14 @@ impl Rules {
                 path.push(*p);
                 let mut empty = false;
                 for alternative in &self.rules[*p].alternatives {
-                    empty |= self.first_of(&alternative.pattern, first, path)?;
+                    empty |= self.may_be_empty(&alternative.pattern, path)?;
                 }
                 path.pop();
                 empty
             }
             Pattern::Seq(items) => {
                 for item in items {
-                    if !self.first_of(item, first, path)? {
+                    if !self.may_be_empty(item, path)? {
                         return Ok(false);
                     }
                 }
@@ -235,21 +196,32 @@ impl Rules {
             Pattern::Alt(items) => {
                 let mut empty = false;
                 for item in items {
-                    empty |= self.first_of(item, first, path)?;
+                    empty |= self.may_be_empty(item, path)?;
                 }
                 empty
             }
             Pattern::Opt(inner) | Pattern::Star(inner) => {
-                self.first_of(inner, first, path)?;
+                self.may_be_empty(inner, path)?;
                 true
             }
-            Pattern::Plus(inner) | Pattern::Capture(_, inner) => {
-                self.first_of(inner, first, path)?
-            }
-            Pattern::Not(_) | Pattern::And(_) | Pattern::Behind(..) => true,
-            Pattern::Start | Pattern::End => true,
+            Pattern::Plus(inner) | Pattern::Capture(_, inner) => self.may_be_empty(inner, path)?,
+            Pattern::Not(_)
+            | Pattern::And(_)
+            | Pattern::Behind(..)
+            | Pattern::Start
+            | Pattern::End => true,
         })
     }
+}
+
+fn too_many_words(entry: &Entry) -> Diagnostic {
+    Diagnostic::error(
+        "too-many-words",
+        &entry.source,
+        entry.span,
+        format!("the rules ask for more than {MOST_MARKS} different words and lists of ids"),
+    )
+    .hint("make a kind of words that are asked for together")
 }
 
 fn name_clash(entry: &Entry, with: &str) -> Diagnostic {
@@ -319,7 +291,7 @@ impl Compiler<'_> {
         let here = Here { entry, field };
         let pattern = self.pattern(&syntax, &mut captures, &here)?;
         let yields = self.yields(&yields, &captures, &here)?;
-        Ok(Alternative { pattern, yields, captures })
+        Ok(Alternative { pattern, yields })
     }
 
     fn pattern(

@@ -15,6 +15,8 @@
 
 pub mod compile;
 pub mod examples;
+mod plain;
+pub mod program;
 pub mod syntax;
 pub mod tree;
 

@@ -1,7 +1,10 @@
 //! Speeds, with the bare splitting of words beside them in the same run.
 //!
 //! Input: the invented notes, many times over, and the lines of the file that `RECTRIX_BENCH_NOTES` names, if it
-//! names one. The ratios to `word_splitting` matter, not the times.
+//! names one. The ratios to `word_splitting` matter, not the times: `cargo bench -- ratios` prints them alone,
+//! and every run without a filter ends with them.
+
+mod ratios;
 
 use divan::counter::BytesCount;
 use divan::{Bencher, black_box};
@@ -37,9 +40,15 @@ fn bytes() -> BytesCount {
 }
 
 fn main() {
-    divan::main();
+    let filters: Vec<String> = std::env::args().skip(1).filter(|a| !a.starts_with('-')).collect();
+    let ratios = filters.is_empty() || filters.iter().any(|f| f == "ratios");
+    if filters != ["ratios"] {
+        divan::main();
+    }
+    if ratios && !std::env::args().any(|a| a == "--list" || a == "--test") {
+        ratios::print(&KNOWLEDGE, &NOTES);
+    }
 }
-
 #[divan::bench]
 fn word_splitting(bencher: Bencher) {
     bencher.counter(bytes()).bench(|| {
