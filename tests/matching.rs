@@ -6,7 +6,7 @@ use rectrix::gold::notes;
 use rectrix::knowledge::Knowledge;
 use rectrix::lexicon::Layers;
 use rectrix::matching::weights::Weights;
-use rectrix::matching::{Candidate, Checklist, LookNext, Matcher, checklist};
+use rectrix::matching::{About, Candidate, Checklist, LookNext, Matcher, checklist};
 use rectrix::traits::Trait;
 use std::fs::{read_dir, read_to_string};
 use std::sync::LazyLock;
@@ -49,7 +49,8 @@ fn says(
         .iter()
         .chain(&one.conflicts)
         .filter(|r| {
-            let about = &traits[r.trait_index];
+            let About::Trait(at) = r.about else { return false };
+            let about = &traits[at];
             names.text(about.area) == area && names.text(about.aspect) == aspect
         })
         .map(|r| r.weight)
@@ -348,4 +349,13 @@ fn answers_to_one_question_are_colours_that_people_tell_apart() {
             );
         }
     }
+}
+
+/// The tables stored with the program are those worked out of the lexicon.
+#[test]
+fn the_stored_layout_is_that_of_the_files() {
+    let mut anew = KNOWLEDGE.clone();
+    anew.layout = None;
+    let layout = Matcher::new(&anew).unwrap().chances().layout();
+    assert!(layout == MATCHER.chances().layout());
 }

@@ -22,12 +22,14 @@ use crate::span::Span;
 #[derive(Clone, Debug, PartialEq)]
 pub struct Checklist {
     priors: Vec<f32>,
+    /// Accounts that are left out of everything, as if they had not been written.
+    hidden: Vec<usize>,
 }
 
 impl Checklist {
     /// Every account alike.
     pub fn all(accounts: &[Account]) -> Self {
-        Self { priors: vec![1.0; accounts.len()] }
+        Self { priors: vec![1.0; accounts.len()], hidden: Vec::new() }
     }
 
     /// The prior weight of an account; 0 if it is not on the list.
@@ -42,6 +44,19 @@ impl Checklist {
             *prior = 0.0;
         }
         self
+    }
+
+    /// The same as if the account of a species had not been written.
+    #[must_use]
+    pub fn hiding(self, account: usize) -> Self {
+        let mut out = self.without(account);
+        out.hidden.push(account);
+        out
+    }
+
+    /// Whether an account is there, on the list or off it.
+    pub fn knows(&self, account: usize) -> bool {
+        !self.hidden.contains(&account)
     }
 
     /// How many species it allows.
@@ -79,7 +94,7 @@ pub fn checklist(
         Ok(weights) => weights.other_month,
         Err(missing) => {
             wrong.0.extend(missing.0);
-            return (Checklist { priors: vec![0.0; accounts.len()] }, wrong);
+            return (Checklist { priors: vec![0.0; accounts.len()], hidden: Vec::new() }, wrong);
         }
     };
     let names = SpeciesNames::of(accounts);
@@ -137,7 +152,7 @@ pub fn checklist(
         });
         priors[at] = if there { weight } else { weight * other_month };
     }
-    (Checklist { priors }, wrong)
+    (Checklist { priors, hidden: Vec::new() }, wrong)
 }
 
 fn unknown_name(names: &SpeciesNames<'_>, source: &Source, span: Span, name: &str) -> Diagnostic {
