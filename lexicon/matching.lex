@@ -178,8 +178,8 @@ weight off-list
   means of birds on no list every other one has an account all the same; own estimate
 
 weight unlike
-  value 0.3
-  means a bird without an account differs from the one it is most like in about a third of its marks
+  value 0.2
+  means a bird without an account differs from the one it is most like in every fifth mark; fitted by leaving out accounts
 
 weight else-seen
   value 0.3
@@ -188,6 +188,10 @@ weight else-seen
 weight other-region
   value 0.02
   means strays happen
+
+weight told-region
+  value 0.2
+  means "of North America" says where the kind lives; some live in both worlds, and accounts tell of two lands only
 
 weight other-month
   value 0.02
@@ -715,12 +719,14 @@ enquiry shape
 
 enquiry length
   text    How long {be} the {area} for the bird
+  says    shorter-than-head shorter than the head, longer-than-head longer than the head
+  says    much-longer-than-head much longer than the head, as-long-as-head as long as the head
   either  {Be} the {area} {a} or {b}
   means   asks for a length
 
 enquiry mark
-  text    Does it show the {area}
-  either  Does it show the {area}
+  text    Does it show {an area}
+  either  Does it show {an area}
   means   asks for a marking
 
 abundance abundant

@@ -207,6 +207,20 @@ fn a_size_beside_a_kind_is_judged_among_it() {
     assert!(part("a huge gull") < part("gull"));
 }
 
+/// The words of reference works for lands are a hint at where the kind lives.
+#[rstest]
+#[case("small brown bird of North America", "Song Sparrow", "Dunnock")]
+#[case("small European bird, brown", "Dunnock", "Song Sparrow")]
+fn lands_are_a_hint(#[case] note: &str, #[case] there: &str, #[case] elsewhere: &str) {
+    let reading = read(note);
+    let list = Checklist::all(&KNOWLEDGE.accounts);
+    let told = MATCHER.where_told(&reading.tokens, &list);
+    let factor = told.prior(account(elsewhere)) / told.prior(account(there));
+    assert!((factor - MATCHER.weights().told_region).abs() < 1e-4, "{factor}");
+    let plain = MATCHER.where_told(&read("small brown bird").tokens, &list).into_owned();
+    assert_eq!(plain, list);
+}
+
 /// The observer's own identification is kept apart from the evidence.
 #[rstest]
 #[case("red bird with a crest, a northern cardinal", "red bird with a crest")]

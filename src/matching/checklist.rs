@@ -71,9 +71,15 @@ impl Checklist {
 
     /// The same with `factor` on every species that does not live in the region.
     #[must_use]
-    pub fn in_region(mut self, accounts: &[Account], region: Name, factor: f32) -> Self {
+    pub fn in_region(self, accounts: &[Account], region: Name, factor: f32) -> Self {
+        self.in_regions(accounts, &[region], factor)
+    }
+
+    /// The same with `factor` on every species that lives in none of the regions.
+    #[must_use]
+    pub fn in_regions(mut self, accounts: &[Account], regions: &[Name], factor: f32) -> Self {
         for (prior, account) in self.priors.iter_mut().zip(accounts) {
-            if !account.regions.contains(&region) {
+            if !account.regions.iter().any(|r| regions.contains(r)) {
                 *prior *= factor;
             }
         }

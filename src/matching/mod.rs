@@ -24,6 +24,7 @@ pub mod next;
 pub mod none;
 pub mod question;
 pub mod rank;
+pub mod regions;
 pub mod rows;
 pub mod sizes;
 pub mod species;

@@ -8,6 +8,7 @@
 use super::likeness::Relation;
 use super::rank::{Candidate, Matcher};
 use crate::lexicon::Lexicon;
+use crate::lexicon::entry::Entry;
 use crate::lexicon::names::Name;
 use crate::lexicon::topography::Area;
 use crate::traits::{Polarity, Trait, Value};
@@ -119,18 +120,15 @@ impl Matcher<'_> {
         });
         // One question about each part is enough, and one for each way of parting the leaders.
         let mut areas: Vec<Name> = Vec::new();
-        let mut partings: Vec<Vec<Vec<usize>>> = Vec::new();
+        let mut partings: Vec<Vec<Answer>> = Vec::new();
         out.retain(|q: &LookNext| {
-            let mut parting: Vec<Vec<usize>> =
-                q.answers.iter().map(|a| a.favours.clone()).collect();
-            parting.sort_unstable();
             let near = |a: &Name| {
                 lexicon.topography.covers(*a, q.area) || lexicon.topography.covers(q.area, *a)
             };
-            let new = !areas.iter().any(near) && !partings.contains(&parting);
+            let new = !areas.iter().any(near) && !partings.contains(&q.answers);
             if new {
                 areas.push(q.area);
-                partings.push(parting);
+                partings.push(q.answers.clone());
             }
             new
         });
@@ -352,6 +350,15 @@ fn gain(shares: &[f32]) -> f32 {
     (answer_entropy - noise).max(0.0)
 }
 
+/// An answer in words: as the question has it, or its name.
+fn said(enquiry: &Entry, value: &str) -> String {
+    let words = |item: &str| {
+        let (of, words) = item.split_once(' ')?;
+        (of == value).then(|| words.trim().to_owned())
+    };
+    enquiry.items("says").find_map(words).unwrap_or_else(|| value.replace('-', " "))
+}
+
 fn worded(lexicon: &Lexicon, area: Name, aspect: Name, answers: &[Answer]) -> String {
     let name = lexicon.names.text(aspect);
     let Some(entry) = lexicon.others("enquiry").find(|q| q.id == name) else {
@@ -360,13 +367,20 @@ fn worded(lexicon: &Lexicon, area: Name, aspect: Name, answers: &[Answer]) -> St
     let key = if answers.len() == 2 { "either" } else { "text" };
     let plural = lexicon.topography.get(area).is_some_and(|a| a.plural);
     let (be, capital) = if plural { ("are", "Are") } else { ("is", "Is") };
-    let value = |i: usize| answers.get(i).map_or("", |a| a.value.as_str()).replace('-', " ");
+    let value = |i: usize| answers.get(i).map_or_else(String::new, |a| said(entry, &a.value));
+    let title = lexicon.topography.title(area, &lexicon.names);
+    let article = match title.chars().next() {
+        _ if plural => "",
+        Some('a' | 'e' | 'i' | 'o' | 'u') => "an ",
+        _ => "a ",
+    };
     let mut out = entry
         .get(key)
         .unwrap_or_default()
         .replace("{be}", be)
         .replace("{Be}", capital)
-        .replace("{area}", &lexicon.topography.title(area, &lexicon.names))
+        .replace("{an area}", &format!("{article}{title}"))
+        .replace("{area}", &title)
         .replace("{a}", &value(0))
         .replace("{b}", &value(1));
     out.push('?');

@@ -5,14 +5,17 @@ use super::checklist::Checklist;
 use super::likeness::Likeness;
 use super::none::{Model, sum, unknown};
 use super::question::Question;
+use super::regions::{Regions, told};
 use super::rows::{Row, Rows};
 use super::weights::Weights;
 use crate::accounts::Accounts;
 use crate::diagnostic::Diagnostics;
+use crate::grammar::Token;
 use crate::knowledge::Knowledge;
 use crate::lexicon::names::Name;
 use crate::reading::Named;
 use crate::traits::{Certainty, Polarity, Trait};
+use std::borrow::Cow;
 use std::ops::Range;
 use std::sync::Arc;
 
@@ -72,6 +75,7 @@ pub struct Matcher<'a> {
     rows: Rows<Question>,
     /// For kinds that are named, and denied.
     named: Rows<(Name, bool)>,
+    regions: Regions,
     /// The forms of each account.
     forms_of: Vec<Range<usize>>,
     /// Logarithm of each form's share within its species.
@@ -151,7 +155,8 @@ impl<'a> Matcher<'a> {
         }
         let log_share = chances.forms.list.iter().map(|f| f.share.ln()).collect();
         let (rows, named) = (Rows::default(), Rows::default());
-        Ok(Self { knowledge, chances, rows, named, forms_of, log_share })
+        let regions = Regions::of(&knowledge.lexicon);
+        Ok(Self { knowledge, chances, rows, named, regions, forms_of, log_share })
     }
 
     /// The accounts behind the candidates.
@@ -178,6 +183,12 @@ impl<'a> Matcher<'a> {
     /// the observer's own identification.
     pub fn tells(&self, one: &Named) -> bool {
         one.polarity != Polarity::Unseen && self.chances.groups().knows(one.bird)
+    }
+
+    /// A checklist as the lands that the note names leave it: species that live in none of them count for less.
+    pub fn where_told<'c>(&self, tokens: &[Token], checklist: &'c Checklist) -> Cow<'c, Checklist> {
+        let regions = self.regions.told(&self.knowledge.lexicon, tokens);
+        told(self.weights(), self.accounts(), checklist, &regions)
     }
 
     /// Ranks the species of `checklist` for the traits of one bird.

@@ -122,6 +122,8 @@ weights! {
     else_seen = "else-seen",
     /// What is left of a species outside the region that was asked for.
     other_region = "other-region",
+    /// What is left of a species that lives in none of the lands that the note names.
+    told_region = "told-region",
     /// What is left of a species outside its months.
     other_month = "other-month",
 }

@@ -103,7 +103,7 @@ impl<'a> Analyst<'a> {
         let named: Vec<Named> = reading.named.iter().filter(|n| n.of == number).copied().collect();
         let (candidates, none, look_next) = match &self.matcher {
             Some(matcher) if !traits.is_empty() || named.iter().any(|n| matcher.tells(n)) => {
-                self.ranked(matcher, &traits, &named)
+                self.ranked(matcher, reading, &traits, &named)
             }
             _ => (Vec::new(), None, Vec::new()),
         };
@@ -147,13 +147,14 @@ impl<'a> Analyst<'a> {
     fn ranked(
         &self,
         matcher: &Matcher<'_>,
+        reading: &Reading,
         traits: &[Trait],
         named: &[Named],
     ) -> (Vec<CandidateOut>, Option<f32>, Vec<LookNextOut>) {
         let lexicon = &self.knowledge.lexicon;
+        let checklist = matcher.where_told(&reading.tokens, &self.options.checklist);
         // Questions part more than the few candidates that are shown.
-        let ranking =
-            matcher.rank_named(traits, named, &self.options.checklist, self.options.top.max(10));
+        let ranking = matcher.rank_named(traits, named, &checklist, self.options.top.max(10));
         let questions = matcher.look_next(lexicon, &ranking.candidates, traits, MOST_QUESTIONS);
         let candidates = ranking
             .candidates
