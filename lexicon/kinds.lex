@@ -73,12 +73,14 @@ kind shape
 kind length
   slot    value
   aspect  length
+  inflect ish
   mend    yes
   means   long or short
 
 kind size
   slot    value
   aspect  size
+  inflect ish
   mend    yes
   means   a size in words
 

@@ -242,3 +242,69 @@ fn sound_alikes_that_mean_what_they_say(#[case] note: &str, #[case] expected: &s
 fn spelling_and_signs(#[case] note: &str, #[case] expected: &str) {
     check("north-america", note, expected);
 }
+
+#[rstest]
+#[case(
+    "pink legs, thick yellow bill, no wait legs yellow",
+    "legs colour yellow; bill shape thick; bill colour yellow"
+)]
+#[case("black wings, no wait they were more dark brown", "wing colour brown")]
+#[case("grey belly no wait the breast was grey", "breast colour grey")]
+#[case("long bill no wait tail", "tail length long")]
+fn put_right(#[case] note: &str, #[case] expected: &str) {
+    check("north-america", note, expected);
+}
+
+#[rstest]
+#[case("white body, head and tail", "bird colour white; head colour white; tail colour white")]
+#[case(
+    "this bird has a white body, head and tail",
+    "bird colour white; head colour white; tail colour white"
+)]
+#[case("red feathered chest", "breast colour red")]
+#[case("red-feathered, long tail", "bird colour red; tail length long")]
+#[case("longish bill", "bill length long hedged")]
+#[case("black under and around the beak", "chin colour black; bill-base colour black")]
+#[case("the top of the bird's head is black", "crown colour black")]
+#[case("white over most of the rest of its body", "bird colour white")]
+#[case(
+    "white below with brown streaks",
+    "underparts colour white; underparts pattern streaked; underparts colour brown"
+)]
+#[case("a brown body, especially on its back", "bird colour brown; back colour brown")]
+#[case("a white crescent behind the eye", "eye-crescent colour white")]
+fn lists_and_places(#[case] note: &str, #[case] expected: &str) {
+    check("north-america", note, expected);
+}
+
+#[rstest]
+#[case(
+    "yellow with black stripes head",
+    "head colour yellow; head pattern striped; head colour black"
+)]
+#[case(
+    "a bird with white with black spots breast",
+    "breast colour white; breast pattern spotted; breast colour black"
+)]
+#[case(
+    "a black and white stripe bird",
+    "bird colour black; bird colour white; bird pattern striped"
+)]
+#[case("a large white flying bird", "bird size large; bird colour white; bird behaviour fly")]
+#[case(
+    "feathers of black and white on its wings and face",
+    "wing colour black; wing colour white; face colour black; face colour white"
+)]
+#[case(
+    "two stripes across its head of yellow and grey",
+    "head pattern striped; head colour yellow; head colour grey"
+)]
+#[case("darker spots of brown", "bird pattern spotted; bird colour brown")]
+#[case("a bird with long feathers on its head", "crest mark shown")]
+#[case(
+    "brown and white striped bird",
+    "bird colour brown; bird colour white; bird pattern striped"
+)]
+fn constructions_of_many_people(#[case] note: &str, #[case] expected: &str) {
+    check("north-america", note, expected);
+}

@@ -6,7 +6,7 @@
 area bird
   also    brid, brd, bord, burd
   also    guy, fellow, creature, individual, specimen, birdie, critter, chap, body, whole bird, plumage, overall bird, entire bird, feathering, coat, bodies, torso, feather
-  also    colouring, coloring, coloration, colouration, covering, fur, whole body, entire body, all over body
+  also    colouring, coloring, coloration, colouration, fur, whole body, entire body, all over body
   also    body feather, body plumage, contour feather, general plumage, overall plumage
   reads   shape as build
   means   the whole bird
@@ -121,6 +121,7 @@ area lores
   means   between the eye and the base of the upper mandible
 
 area supercilium
+  also    stripe on top of the eye, stripe on top of its eye, line on top of its eye, streak on top of its eye, streak on top of the eye
   heard   browse
   heard-after :colour, :tone, :pattern, :length, :shape
   heard   super silly um, supercilious, super sillium
@@ -768,6 +769,7 @@ area bill-tip
   means   the tip of the bill
 
 area bill-ring
+  at      bill-tip ringed
   also    bill band, ring on the bill, ring around the bill, band on the bill, ring round the bill
   at      bill band
   within  bill

@@ -1142,7 +1142,7 @@ behaviour run-and-stop
   also    run and pause, run then stop, run then pause, run stop peck, run a few steps and stop
   also    run and peck, make short runs, run in short bursts, run in bursts, run pause peck
   also    run stop run, dash and stop, run a few steps then stop, run and freeze, walk and stop
-  also    run a little then stop, ran and pause, ran then stop, ran then pause, ran stop peck
+  also    run a little then stop, ran a few steps then stopped, ran and stopped, ran a little and stopped, ran and pause, ran then stop, ran then pause, ran stop peck
   also    ran and peck, made short runs, ran in short bursts
   also    runs and stops, running and stopping, ran and stopped, runs and stops on the ground
   also    runs and stops on lawns, runs and pauses, ran and paused, running and pausing

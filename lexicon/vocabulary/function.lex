@@ -143,7 +143,7 @@ have has
   also    have, had, having, has got, have got, hasa, has a, shows, show, showed, showing, sports, sporting, sported
   also    features, featuring, featured, displays, displaying, displayed, possesses, possessing, exhibits, exhibiting
   also    is crossed by, are crossed by, crossed by, is marked with, are marked with, is marked by, are marked by
-  also    boasts, boasting, carries, wears, wearing, contains, containing, includes, including, has also, gives, bears
+  also    display, exhibit, possess, boast, boasts, boasting, carries, wears, wearing, contains, containing, includes, including, has also, gives, bears
   also    having a, ha, hsa, hgas, consists of, consisting of, comprising, accompanied by, adorned with, reveals
   means   forms of "have"
 
@@ -220,6 +220,7 @@ of of
   means   of
 
 on on
+  also    running thru, running through the, covering most of its, covering most of the, covers most of its, covers most of the, shown on, shown at, shown at the, visible on, visible at, visible at the
   also    at, in, upon, across, along, onto, throughout, at the, in the, over, down, through, to, on the, all along
   also    covered the, covered its, covers the, covers its, cover the, cover its, crossing, crossed the, crossed its
   also    on top of a, on top of an, all across, near, near the, for its, for his, for it's, all over the, all over its, all over his, all over it's, all across its, throughout its, throughout the, accentuating, accenting, adorning, decorating, gracing, highlighting, dotting, covering, running down, running along, running across, running through
@@ -227,6 +228,7 @@ on on
   means   where, before a part
 
 over around
+  also    that circles, which circles, that encircles, which encircles
   also    outlining, ringing, rimming, around the outside of, circling, bordering, round, surrounding, surrounds, encircling, encircles, circling
   means   on all sides of a part
 
@@ -251,6 +253,7 @@ rel that
   means   that, which
 
 rest-of rest
+  also    most of the rest, most of the rest of, most of the rest of its, most of the rest of the, much of the rest, much of the rest of, much of the rest of its
   also    the rest, rest of, the rest of, rest of the, otherwise, the remainder, remainder of, the remaining, remaining
   also    everything else, elsewhere, the rest of its, rest of its, all the rest, other parts, else, the rest of the, the others
   unless-before a, on, of the day, area, stop
@@ -264,6 +267,7 @@ sized sized
   means   of the size of
 
 hue coloured
+  also    coller, collor
   also    in color, in colour, colored, color, colour, colors, colours, tone, tones, toned, hue, hues, hued, shade, shades
   also    in shade, tint, tints, tinted, in tone, undertone, undertones, in hue, of color, of colour, shades of color, hues of, shades of, tones of, shade of, hue of, tone of, mix of, mixture of, a mix of, a mixture of
   also    combination of, blend of, assortment of, varying shades of, different shades of, multiple shades of, many shades of
@@ -272,12 +276,13 @@ hue coloured
   means   words that add nothing to the colour before them
 
 suffix all-over
+  also    tip to tail, from tip to tail, from head to toe, from top to toe, from tip to toe, all over it, all over its body, all over the body, all over body
   also    everywhere, overall, all round, throughout
   means   words that say that the whole is meant
 
 suffix feathers
   also    feather, feathered, feathering, area, areas, region, part, plumage, section, in appearance
-  also    in shape, shaped, look, appearance, design, covering, portion, type, surface, itself, as well, in general
+  also    in shape, shaped, look, appearance, design, portion, type, surface, itself, as well, in general
   also    hair, hairs, fur, background, backdrop, effect, finish, in pattern, plumage overall, variations, coloring, colouring, coloration
   means   words that add nothing to the part before them
 
@@ -510,6 +515,7 @@ edged edged
   means   with edges of that colour
 
 edged ringed-around
+  also    framed with, framed by, framed in
   hidden  yes
   position around
   also    surrounded by, surrounded with, surrounded in, encircled by, encircled with, ringed by, ringed with, ringed in

@@ -368,6 +368,7 @@ pattern diamond-patterned
   means   with marks like diamonds
 
 pattern dotted
+  also    polka dot
   also    polka dotted
   means   with small clear round spots
   pato    PATO:0001512

@@ -228,7 +228,7 @@ sexage white-form
   means   the white form of a species with two colour forms
 
 sexage white-striped-form
-  also    white-striped morph, white-striped bird
+  also    white-striped morph, white-striped phase
   means   the white-striped form of a species with two head patterns
 
 sexage wing-moult

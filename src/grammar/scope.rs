@@ -24,6 +24,7 @@ const MOST_BETWEEN_BACK: usize = 1;
 pub struct Forces {
     /// Aspects that denials and doubts pass over: the place, the light, the sex.
     free: Vec<Name>,
+    bird: Name,
     retracts: KindSet,
     scope: KindSet,
     closes: KindSet,
@@ -39,6 +40,7 @@ impl Forces {
         let free = lexicon.kinds.iter().filter(|(_, k)| k.free);
         Self {
             free: free.map(|(_, k)| k.base.get(Slot::Aspect)).collect(),
+            bird: lexicon.names.find("bird"),
             retracts: of(Force::Retracts),
             scope: of(Force::Scope),
             closes: of(Force::Closes),
@@ -49,19 +51,52 @@ impl Forces {
     }
 }
 
-/// Takes back the matches before words such as "no wait".
+/// Takes back what was said before words such as "no wait".
+///
+/// What is said behind them tells what they take back: the last statement of the same part and kind, or else the
+/// match right before. Said of no part ("they were brown"), it is said of the part taken back.
 pub fn retract(forces: &Forces, tokens: &[Token], matches: &mut [Match]) {
     for (at, token) in tokens.iter().enumerate() {
         if token.kinds & forces.retracts == 0 || matches.iter().any(|m| m.start <= at && at < m.end)
         {
             continue;
         }
-        let before = matches.iter().rposition(|m| m.end <= at);
-        if let Some(last) = before
-            && at - matches[last].end <= MOST_BETWEEN_BACK
-        {
-            matches[last].records.clear();
-            matches[last].taken_back = true;
+        let upto = matches.partition_point(|m| m.end <= at);
+        let (before, behind) = matches.split_at_mut(upto);
+        let says = behind.first().filter(|m| m.start <= at + 1 + MOST_BETWEEN);
+        let same = |a: &Said, b: &Said| {
+            let of_a_part = a.get(Slot::Area).is_some() && a.get(Slot::Area) != forces.bird;
+            of_a_part
+                && a.get(Slot::Aspect).is_some()
+                && [Slot::Area, Slot::Aspect].iter().all(|&s| a.get(s) == b.get(s))
+        };
+        let meant = says.and_then(|new| {
+            let put_right = |r: &Said| new.records.iter().any(|n| same(n, r));
+            before.iter().rposition(|m| m.records.iter().any(put_right))
+        });
+        if let (Some(index), Some(new)) = (meant, says) {
+            let old = &mut before[index];
+            old.records.retain(|r| !new.records.iter().any(|n| same(n, r)));
+            old.taken_back = old.records.is_empty();
+        } else if let Some(old) = before.last_mut().filter(|m| at - m.end <= MOST_BETWEEN_BACK) {
+            let taken = std::mem::take(&mut old.records);
+            old.taken_back = true;
+            if let Some(new) = behind.first_mut().filter(|m| m.start <= at + 1 + MOST_BETWEEN) {
+                give_part(forces, &taken, &mut new.records);
+            }
+        }
+    }
+}
+
+/// Gives the part of what was taken back to what stands in its place and names none.
+fn give_part(forces: &Forces, taken: &[Said], new: &mut [Said]) {
+    let bird_only = |r: &&mut Said| r.get(Slot::Area) == forces.bird;
+    for record in new.iter_mut().filter(bird_only) {
+        let part = taken.iter().find(|t| {
+            t.get(Slot::Area) != forces.bird && t.get(Slot::Aspect) == record.get(Slot::Aspect)
+        });
+        if let Some(part) = part {
+            record.record.set(Slot::Area, part.get(Slot::Area));
         }
     }
 }

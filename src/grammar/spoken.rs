@@ -22,6 +22,8 @@ pub struct Speech {
     correction: KindSet,
     no: WordId,
     comma: KindSet,
+    part: KindSet,
+    be: KindSet,
     /// Small words that may stand between what is taken back and what is put in its place.
     small: KindSet,
     signs: KindSet,
@@ -44,6 +46,8 @@ impl Speech {
             correction: lexicon.kinds.set_where(|k| k.force == Force::Retracts),
             no: word("no"),
             comma: kind("comma"),
+            part: kind("area"),
+            be: kind("be"),
             small: kind("det") | kind("be") | kind("have") | kind("hedge") | lexicon.kinds.skipped,
             signs: crate::words::Class::SIGNS
                 .iter()
@@ -192,8 +196,17 @@ fn put_right(speech: &Speech, tokens: &[Token], at: usize, over_comma: bool) -> 
     (1..=MOST_WORDS)
         .filter(|&n| n <= upto && from + n <= tokens.len())
         .find(|&n| (0..n).all(|k| alike(&tokens[upto - n + k], &tokens[from + k])))
+        .filter(|&n| !starts_a_statement(speech, tokens, from + n - 1))
         .filter(|&n| {
             // "black no black" takes nothing back.
             (0..n).any(|k| tokens[upto - n + k].node != tokens[from + k].node)
         })
+}
+
+/// Whether the part at `last` has words of its own behind it: "no wait legs yellow" stands for more than one word.
+fn starts_a_statement(speech: &Speech, tokens: &[Token], last: usize) -> bool {
+    let is_part = tokens[last].kinds & speech.part != 0;
+    let says =
+        |t: &Token| t.kinds & (speech.content | speech.be) != 0 && t.kinds & speech.part == 0;
+    is_part && tokens.get(last + 1).is_some_and(says)
 }
