@@ -18,6 +18,8 @@ mod grammar;
 mod knowledge;
 #[path = "src/lexicon/mod.rs"]
 mod lexicon;
+#[path = "src/matching/mod.rs"]
+mod matching;
 #[path = "src/reading.rs"]
 mod reading;
 #[path = "src/rules/mod.rs"]
@@ -47,8 +49,16 @@ fn main() -> Result<(), Box<dyn Error>> {
             return Err("the lexicon has errors".into());
         }
     };
-    let out = PathBuf::from(env::var("OUT_DIR")?).join("knowledge.bin");
-    fs::write(out, postcard::to_allocvec(&knowledge)?)?;
+    let out = PathBuf::from(env::var("OUT_DIR")?);
+    fs::write(out.join("knowledge.bin"), postcard::to_allocvec(&knowledge)?)?;
+    let matcher = match matching::Matcher::new(&knowledge) {
+        Ok(matcher) => matcher,
+        Err(wrong) => {
+            eprintln!("{wrong}");
+            return Err("the lexicon lacks numbers of matching".into());
+        }
+    };
+    fs::write(out.join("layout.bin"), matcher.chances().layout().store()?)?;
     Ok(())
 }
 

@@ -1,14 +1,15 @@
 //! How often the right kind is among the first, for labelled notes.
 //!
-//! `evaluate NOTES.tsv KINDS.tsv [LIST.txt] [MOST]`: NOTES has kind, bird, sentence on each line (no
+//! `evaluate NOTES.tsv KINDS.tsv [LIST.txt] [MOST] [OWN.lex]`: NOTES has kind, bird, sentence on each line (no
 //! head); KINDS has kind, English names (several parted by `|`) on each line after a head; LIST names
 //! the species to choose among (the kinds themselves and every sixth other account if it is left out);
-//! MOST bounds the birds a kind. Prints the share of birds whose kind is first, in the first five and
+//! MOST bounds the birds a kind; OWN has entries that go before those of the lexicon, to try other numbers. Prints the share of birds whose kind is first, in the first five and
 //! ten, for notes of 1, 3 and 10 sentences, calibration, and the kinds most confused.
 
 use rectrix::diagnostic::Source;
 use rectrix::knowledge::Knowledge;
 use rectrix::matching::{Checklist, Matcher, checklist};
+use rectrix::reading::{Named, Reading};
 use rectrix::traits::Trait;
 use std::collections::BTreeMap;
 use std::error::Error;
@@ -17,9 +18,13 @@ use std::fs::read_to_string;
 fn main() -> Result<(), Box<dyn Error>> {
     let args: Vec<String> = std::env::args().skip(1).collect();
     let [notes, kinds, rest @ ..] = args.as_slice() else {
-        return Err("usage: evaluate NOTES.tsv KINDS.tsv [LIST.txt] [MOST]".into());
+        return Err("usage: evaluate NOTES.tsv KINDS.tsv [LIST.txt] [MOST] [OWN.lex]".into());
     };
-    let knowledge = Knowledge::read(&rectrix::built_in::layers())?;
+    let mut layers = rectrix::built_in::layers();
+    if let Some(own) = rest.get(2) {
+        layers.own.push(Source::new(own.as_str(), read_to_string(own)?));
+    }
+    let knowledge = Knowledge::read(&layers)?;
     let matcher = Matcher::new(&knowledge)?;
     let reader = knowledge.reader("north-america");
     let mut names: BTreeMap<String, Vec<String>> = BTreeMap::new();
@@ -57,7 +62,7 @@ fn main() -> Result<(), Box<dyn Error>> {
     println!("{} birds, {} species to choose among", birds.len(), list.len());
     let birds: Birds = birds
         .into_iter()
-        .map(|(key, texts)| (key, texts.iter().map(|t| reader.read(t).traits).collect()))
+        .map(|(key, texts)| (key, texts.iter().map(|t| said(&reader.read(t))).collect()))
         .collect();
     let trial = Trial {
         knowledge: &knowledge,
@@ -75,8 +80,15 @@ fn main() -> Result<(), Box<dyn Error>> {
     Ok(())
 }
 
-/// For each kind and bird, the traits of each sentence.
-type Birds = BTreeMap<(String, String), Vec<Vec<Trait>>>;
+/// What a sentence or a note says: marks, and kinds of bird that are named.
+type Noted = (Vec<Trait>, Vec<Named>);
+
+/// For each kind and bird, what each sentence says.
+type Birds = BTreeMap<(String, String), Vec<Noted>>;
+
+fn said(reading: &Reading) -> Noted {
+    (reading.traits.clone(), reading.named.clone())
+}
 
 fn default_list(knowledge: &Knowledge, names: &BTreeMap<String, Vec<String>>) -> String {
     let wanted: Vec<&String> = names.values().flatten().collect();
@@ -104,8 +116,11 @@ struct Trial<'a> {
 }
 
 /// Notes of `size` sentences of one bird each; what is left over makes none.
-fn notes_of(sentences: &[Vec<Trait>], size: usize) -> impl Iterator<Item = Vec<Trait>> {
-    sentences.chunks_exact(size).map(|chunk| chunk.iter().flatten().cloned().collect())
+fn notes_of(sentences: &[Noted], size: usize) -> impl Iterator<Item = Noted> {
+    sentences.chunks_exact(size).map(|chunk| {
+        let traits = chunk.iter().flat_map(|(traits, _)| traits).cloned().collect();
+        (traits, chunk.iter().flat_map(|(_, named)| named).copied().collect())
+    })
 }
 
 fn run(trial: &Trial<'_>, size: usize) {
@@ -116,8 +131,8 @@ fn run(trial: &Trial<'_>, size: usize) {
     let mut confused: BTreeMap<(String, String), usize> = BTreeMap::new();
     let mut by_kind: BTreeMap<String, (usize, usize)> = BTreeMap::new();
     for ((kind, _), sentences) in birds {
-        for traits in notes_of(sentences, size) {
-            let ranking = matcher.rank(&traits, list, 10);
+        for (traits, named) in notes_of(sentences, size) {
+            let ranking = matcher.rank_named(&traits, &named, list, 10);
             let right = |account: usize| names[kind].contains(&knowledge.accounts[account].english);
             let place = ranking.candidates.iter().position(|c| right(c.account));
             count += 1;
@@ -179,14 +194,17 @@ fn run(trial: &Trial<'_>, size: usize) {
 /// The share of "none of these" with the right kind on the list and with it taken off.
 fn off_the_list(trial: &Trial<'_>, size: usize) {
     let Trial { knowledge, matcher, names, list, birds } = *trial;
-    let (mut on, mut off, mut count, mut told) = (0.0f64, 0.0f64, 0usize, 0usize);
+    let (mut on, mut off, mut unknown, mut count, mut told) =
+        (0.0f64, 0.0f64, 0.0f64, 0usize, 0usize);
     for ((kind, _), sentences) in birds {
         let right = |i: &usize| names[kind].contains(&knowledge.accounts[*i].english);
-        let kinds = (0..knowledge.accounts.len()).filter(right);
-        let less = kinds.fold(list.clone(), Checklist::without);
-        for traits in notes_of(sentences, size).take(3) {
-            let with = f64::from(matcher.rank(&traits, list, 1).none_of_these);
-            let without = f64::from(matcher.rank(&traits, &less, 1).none_of_these);
+        let kinds: Vec<usize> = (0..knowledge.accounts.len()).filter(right).collect();
+        let less = kinds.iter().copied().fold(list.clone(), Checklist::without);
+        let hidden = kinds.iter().copied().fold(list.clone(), Checklist::hiding);
+        for (traits, named) in notes_of(sentences, size).take(3) {
+            let with = f64::from(matcher.rank_named(&traits, &named, list, 1).none_of_these);
+            let without = f64::from(matcher.rank_named(&traits, &named, &less, 1).none_of_these);
+            unknown += f64::from(matcher.rank_named(&traits, &named, &hidden, 1).none_of_these);
             on += with;
             off += without;
             told += usize::from(without > with);
@@ -195,10 +213,11 @@ fn off_the_list(trial: &Trial<'_>, size: usize) {
     }
     let count = count.max(1) as f64;
     println!(
-        "none of these, {size} sentence(s): mean share {:.3} with the kind on the list, {:.3} without; \
-         more without in {:.0}%",
+        "none of these, {size} sentence(s): mean share {:.3} with the kind on the list, {:.3} with it off the \
+         list, {:.3} without its account; more off the list in {:.0}%",
         on / count,
         off / count,
+        unknown / count,
         100.0 * told as f64 / count
     );
 }

@@ -18,7 +18,12 @@ fn main() -> Result<(), Box<dyn Error>> {
         files.sort();
     }
     let (lexicon, rules) = Knowledge::read_language(&rectrix::built_in::layers())?;
-    let knowledge = Knowledge { lexicon, rules, accounts: rectrix::accounts::Accounts::default() };
+    let knowledge = Knowledge {
+        lexicon,
+        rules,
+        accounts: rectrix::accounts::Accounts::default(),
+        layout: None,
+    };
     let mut score = Score::default();
     let mut count = 0;
     for file in &files {

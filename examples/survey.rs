@@ -16,7 +16,7 @@ use std::time::Instant;
 fn main() -> Result<(), Box<dyn Error>> {
     let show = std::env::args().any(|a| a == "--show");
     let (lexicon, rules) = Knowledge::read_language(&built_in::layers())?;
-    let knowledge = Knowledge { lexicon, rules, accounts: Default::default() };
+    let knowledge = Knowledge { lexicon, rules, accounts: Default::default(), layout: None };
     let reader = knowledge.reader(knowledge.lexicon.default_region());
     let bird = knowledge.lexicon.names.find("bird");
     let input = read_to_string(std::io::stdin())?;

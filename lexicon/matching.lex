@@ -105,6 +105,10 @@ weight size-slip
   value 0.03
   means now and then a size is quite wrong; fitted
 
+weight size-by-kind
+  value 0.5
+  means "a small gull" is small for a gull to one watcher and small for a bird to another; own estimate
+
 weight sex-right
   value 0.9
   means a stated sex or age is nearly always right
@@ -129,6 +133,26 @@ weight repeated
   value 0.3
   means several words for one property of one part repeat each other; fitted
 
+weight kind-cousin
+  value 0.2
+  means a tern is called a gull about once for five gulls that are; own estimate, as the others of kinds
+
+weight kind-taken-for
+  value 0.1
+  means what looks like the kind is called so by beginners: a grebe a duck, a bunting a sparrow
+
+weight kind-stranger
+  value 0.015
+  means and now and then anything is
+
+weight kind-likened
+  value 0.4
+  means what is like a wren is often none, yet small and brown as one
+
+weight kind-denied
+  value 0.6
+  means "not a gull" is said because it looks like one, and now and then of one
+
 weight temper
   value 1.82
   means a single trait, well said, counts for a little more than its likelihood alone; fitted
@@ -149,9 +173,25 @@ weight none-of-these
   value 0.04
   means about one bird in 25 asked about is on no list
 
+weight off-list
+  value 0.5
+  means of birds on no list every other one has an account all the same; own estimate
+
+weight unlike
+  value 0.2
+  means a bird without an account differs from the one it is most like in every fifth mark; fitted by leaving out accounts
+
+weight else-seen
+  value 0.3
+  means parts that no list of parts looked at has are small, hidden, or named by experts alone
+
 weight other-region
   value 0.02
   means strays happen
+
+weight told-region
+  value 0.2
+  means "of North America" says where the kind lives; some live in both worlds, and accounts tell of two lands only
 
 weight other-month
   value 0.02
@@ -651,12 +691,23 @@ likeness shortness
   degree  0.8
   means   short by any measure
 
+# How often a watcher who is asked to look at a part sees it well enough to answer. Own estimates.
+looked-at parts
+  seen  bill 1, crown 0.9, head 0.9, breast 1, belly 0.9, throat 0.9, wing-bar 1, supercilium 0.9, eye-ring 0.8
+  seen  tail 0.8, legs 0.8, wing 0.8, back 0.8, face 0.8, crest 1, iris 0.7, eyestripe 0.8, flanks 0.7, collar 0.8
+  seen  breast-band 1, breast-spot 0.9, neck 0.8, outer-tail 0.8, rump 0.6, forehead 0.6, cheek 0.7, nape 0.6
+  seen  malar 0.5, moustachial 0.5, ear-coverts 0.5, lores 0.5, chin 0.5, mantle 0.5, wing-panel 0.6, speculum 0.7
+  seen  tail-tip 0.6, tail-band 0.6, underwing 0.5, crown-stripe 0.8, feet 0.6, cere 0.4, facial-skin 0.6, wattle 0.8
+  seen  upperparts 1, underparts 1, tail-streamer 0.9, plume 0.8, facial-disc 0.7, primary-tips 0.6, bill-ring 0.7
+  means what is large, or catches the eye, or lies where people look: at the head and below
+
 enquiry colour
   text    What colour {be} the {area}
   either  {Be} the {area} {a} or {b}
   means   asks for a colour
 
 enquiry pattern
+  else    plain
   text    How {be} the {area} marked
   either  {Be} the {area} {a} or {b}
   means   asks for a pattern
@@ -668,12 +719,14 @@ enquiry shape
 
 enquiry length
   text    How long {be} the {area} for the bird
+  says    shorter-than-head shorter than the head, longer-than-head longer than the head
+  says    much-longer-than-head much longer than the head, as-long-as-head as long as the head
   either  {Be} the {area} {a} or {b}
   means   asks for a length
 
 enquiry mark
-  text    Does it show the {area}
-  either  Does it show the {area}
+  text    Does it show {an area}
+  either  Does it show {an area}
   means   asks for a marking
 
 abundance abundant

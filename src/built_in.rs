@@ -10,6 +10,7 @@ use include_dir::{Dir, include_dir};
 
 static FILES: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/lexicon");
 static TABLES: &[u8] = include_bytes!(concat!(env!("OUT_DIR"), "/knowledge.bin"));
+static LAYOUT: &[u8] = include_bytes!(concat!(env!("OUT_DIR"), "/layout.bin"));
 
 /// The built-in tables, ready for use.
 ///
@@ -19,6 +20,7 @@ pub fn knowledge() -> Knowledge {
     let mut knowledge: Knowledge =
         postcard::from_bytes(TABLES).expect("tables written by the build script of this version");
     knowledge.lexicon.take_up();
+    knowledge.layout = Some(LAYOUT);
     knowledge
 }
 

@@ -17,6 +17,9 @@ pub struct Knowledge {
     pub rules: Rules,
     /// The species.
     pub accounts: Accounts,
+    /// Tables for matching that were stored with the built-in ones; none for files read anew.
+    #[serde(skip)]
+    pub layout: Option<&'static [u8]>,
 }
 
 impl Knowledge {
@@ -37,7 +40,7 @@ impl Knowledge {
         let (mut lexicon, rules) = Self::read_language(layers)?;
         let (accounts, wrong) = read_accounts(&Reader::new(&lexicon, &rules, ""));
         accounts.name_made_values(&mut lexicon.names);
-        Ok((Self { lexicon, rules, accounts }, wrong))
+        Ok((Self { lexicon, rules, accounts, layout: None }, wrong))
     }
 
     /// Reads vocabulary and rules without the accounts.

@@ -15,8 +15,8 @@ use crate::lexicon::names::Name;
 use crate::lexicon::record::{Parts, Slot};
 use crate::rules::Rules;
 use crate::span::Span;
-use crate::standard::{From, Terms, drop_bare_marks, drop_counts_of_birds, traits_of};
-use crate::traits::Trait;
+use crate::standard::{From, Terms, drop_bare_marks, drop_counts_of_birds, polarity, traits_of};
+use crate::traits::{Certainty, Polarity, Trait};
 use compact_str::CompactString;
 use std::sync::{Mutex, PoisonError};
 
@@ -43,7 +43,7 @@ pub struct Segment {
 }
 
 /// A bird that the note names, kept apart from the marks.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Named {
     /// Where.
     pub span: Span,
@@ -51,6 +51,12 @@ pub struct Named {
     pub bird: Name,
     /// Which bird of the note it is said of, from 1.
     pub of: u32,
+    /// Whether it is said to be one, said not to be one, or could not be made out.
+    pub polarity: Polarity,
+    /// How sure.
+    pub certainty: Certainty,
+    /// Whether it is only said to be like one.
+    pub likeness: bool,
 }
 
 /// A note, read.
@@ -212,7 +218,14 @@ impl<'a> Reader<'a> {
                 && !record.get(Slot::Aspect).is_some()
                 && let Some(span) = record.parts.hull()
             {
-                out.push(Named { span, bird, of });
+                out.push(Named {
+                    span,
+                    bird,
+                    of,
+                    polarity: polarity(&self.terms, record.get(Slot::Polarity)),
+                    certainty: self.terms.certainty(&record.record),
+                    likeness: self.terms.only_like(&record.record),
+                });
             }
         }
         out

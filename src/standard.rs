@@ -20,6 +20,7 @@ pub struct Terms {
     absent: Name,
     unseen: Name,
     hedged: Name,
+    like: Name,
     shape: Name,
     pattern: Name,
     shown: Name,
@@ -55,7 +56,19 @@ impl Terms {
             absent: find("absent"),
             unseen: find("unseen"),
             hedged: find("hedged"),
+            like: find("like"),
         }
+    }
+
+    /// How sure a record is.
+    pub fn certainty(&self, record: &Record) -> Certainty {
+        let hedged = record.get(Slot::Certainty) == self.hedged;
+        if hedged { Certainty::Hedged } else { Certainty::Sure }
+    }
+
+    /// Whether a record only likens to what it names.
+    pub fn only_like(&self, record: &Record) -> bool {
+        self.like.is_some() && record.get(Slot::Relation) == self.like
     }
 }
 
@@ -107,7 +120,6 @@ pub fn traits_of(lexicon: &Lexicon, terms: &Terms, said: &Said, from: From, out:
         .and_then(|a| a.reads)
         .filter(|(from, _)| *from == aspect)
         .map_or(aspect, |(_, to)| to);
-    let hedged = record.get(Slot::Certainty) == terms.hedged;
     let one = Trait {
         bird: from.bird,
         area,
@@ -121,7 +133,7 @@ pub fn traits_of(lexicon: &Lexicon, terms: &Terms, said: &Said, from: From, out:
         against: record.get(Slot::Against),
         mass,
         polarity,
-        certainty: if hedged { Certainty::Hedged } else { Certainty::Sure },
+        certainty: terms.certainty(record),
         parts: said.parts,
         rule: from.rule,
     };
@@ -149,7 +161,8 @@ fn placed(lexicon: &Lexicon, terms: &Terms, area: Name, record: &Record) -> (Nam
     (own(record.get(Slot::Extent)).unwrap_or(area), left)
 }
 
-fn polarity(terms: &Terms, said: Name) -> Polarity {
+/// Whether what is said was seen, denied, or could not be made out.
+pub fn polarity(terms: &Terms, said: Name) -> Polarity {
     if said == terms.absent {
         Polarity::Absent
     } else if said == terms.unseen {

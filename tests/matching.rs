@@ -6,7 +6,7 @@ use rectrix::gold::notes;
 use rectrix::knowledge::Knowledge;
 use rectrix::lexicon::Layers;
 use rectrix::matching::weights::Weights;
-use rectrix::matching::{Candidate, Checklist, LookNext, Matcher, checklist};
+use rectrix::matching::{About, Candidate, Checklist, LookNext, Matcher, checklist};
 use rectrix::traits::Trait;
 use std::fs::{read_dir, read_to_string};
 use std::sync::LazyLock;
@@ -49,7 +49,8 @@ fn says(
         .iter()
         .chain(&one.conflicts)
         .filter(|r| {
-            let about = &traits[r.trait_index];
+            let About::Trait(at) = r.about else { return false };
+            let about = &traits[at];
             names.text(about.area) == area && names.text(about.aspect) == aspect
         })
         .map(|r| r.weight)
@@ -348,4 +349,73 @@ fn answers_to_one_question_are_colours_that_people_tell_apart() {
             );
         }
     }
+}
+
+/// The tables stored with the program are those worked out of the lexicon.
+#[test]
+fn the_stored_layout_is_that_of_the_files() {
+    let mut anew = KNOWLEDGE.clone();
+    anew.layout = None;
+    let layout = Matcher::new(&anew).unwrap().chances().layout();
+    assert!(layout == MATCHER.chances().layout());
+}
+
+/// The share of "none of these" for a note, with some species taken off the list, or out of all accounts.
+fn none_without(note: &str, species: &str, hide: bool) -> f32 {
+    let at = KNOWLEDGE.accounts.iter().position(|a| a.english == species).expect(species);
+    let list = if hide { everywhere().hiding(at) } else { everywhere().without(at) };
+    MATCHER.rank(&read(note), &list, 5).none_of_these
+}
+
+#[test]
+fn none_of_these_rises_where_nothing_fits() {
+    let note = "Grey-blue above, white cheeks, black cap and eyestripe, rusty belly, short tail.\n\
+                Creeping down a trunk head first, thin straight bill.";
+    let with = MATCHER.rank(&read(note), &everywhere(), 5).none_of_these;
+    let off = none_without(note, "Red-breasted Nuthatch", false);
+    let unknown = none_without(note, "Red-breasted Nuthatch", true);
+    assert!(unknown > with && off > 2.0 * with, "{with} {unknown} {off}");
+    let odd = "blue head, red wings, green tail, hooked yellow bill, long pink legs, \
+               white belly, black back";
+    let odd = MATCHER.rank(&read(odd), &everywhere(), 5).none_of_these;
+    assert!(odd > 2.0 * MATCHER.weights().none_of_these, "{odd}");
+}
+
+#[test]
+fn a_gull_is_not_on_a_list_of_finches() {
+    let (list, _) = fen_list("House Finch\nPine Siskin\nCommon Redpoll\nBrambling\n", None);
+    let note = "Large, grey back, white head, black wing tips, long yellow bill, pink legs";
+    let ranking = MATCHER.rank(&read(note), &list, 5);
+    assert!(ranking.none_of_these > 0.5, "{}", ranking.none_of_these);
+}
+
+/// Parts that only experts name are asked for after those that everybody sees.
+#[test]
+fn questions_are_about_what_people_look_at() {
+    let mut asked: Vec<String> = Vec::new();
+    for note in [
+        "large bird with a banded tail, soaring",
+        "small brown streaked bird",
+        "yellow below, olive above",
+        "brown bird on the pond",
+        "black bird with a long tail",
+        "white bird, long black legs",
+    ] {
+        let (_, questions) = look_next(note, &everywhere());
+        let names = &KNOWLEDGE.lexicon.names;
+        asked.extend(questions.iter().map(|q| names.text(q.area).to_owned()));
+    }
+    let seldom = ["scapulars", "tertials", "axillaries", "claws", "primaries", "uppertail-coverts"];
+    let dull: Vec<&String> = asked.iter().filter(|a| seldom.contains(&a.as_str())).collect();
+    assert!(asked.len() >= 18 && dull.len() <= 1, "{asked:?}");
+}
+
+/// A bird whose account tells of no pattern on a part that it describes is plain there.
+#[test]
+fn plain_against_streaked_is_asked() {
+    let note = "small grey bird flitting in a willow, wing bars";
+    let (_, questions) = look_next(note, &everywhere());
+    let values = |q: &LookNext| q.answers.iter().map(|a| a.value.clone()).collect::<Vec<_>>();
+    let plain = questions.iter().map(values).any(|v| v.contains(&"plain".to_owned()));
+    assert!(plain, "{questions:?}");
 }

@@ -147,9 +147,13 @@ have has
   also    having a, ha, hsa, hgas, consists of, consisting of, comprising, accompanied by, adorned with, reveals
   means   forms of "have"
 
+hedge sort-of
+  also    kind of, type of
+  means   nearly; before a kind of bird it says that the species is open
+
 hedge maybe
   also    perhaps, possibly, probably, presumably, apparently, likely, i think, i believe, i guess, i suppose, i thought
-  also    seemingly, might have, may have, could have, not sure if, not sure whether, unsure if, sort of, kind of, sorta
+  also    seemingly, might have, may have, could have, not sure if, not sure whether, unsure if, sorta
   also    kinda, more or less, think it had, think it was, looked like it had, as far as i could tell, if anything
   also    seemed to have, appeared to have, looked as if it had, suspect, suspected, suspicion of, impression of
   also    i'd say, i would say, from what i could see, arguably, as far as i could see, not certain but

@@ -144,7 +144,9 @@ impl Lexicon {
 }
 
 /// Kinds of entries that are not kinds of words; each has its own reader.
-pub const OTHER_ENTRIES: [&str; 23] = [
+pub const OTHER_ENTRIES: [&str; 25] = [
+    "covers",
+    "looked-at",
     "short-names",
     "kind",
     "path",

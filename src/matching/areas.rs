@@ -7,12 +7,13 @@
 use super::weights::Weights;
 use crate::lexicon::Lexicon;
 use crate::lexicon::names::Name;
+use serde::{Deserialize, Serialize};
 
 /// No place in the table.
 const NOWHERE: u8 = u8::MAX;
 
 /// For each pair of parts, what they are to each other.
-#[derive(Clone, Debug)]
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Areas {
     /// The place of an area by its name.
     index: Vec<u8>,

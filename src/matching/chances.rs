@@ -3,6 +3,8 @@
 use super::areas::Areas;
 use super::forms::{Form, Forms};
 use super::gauges::Gauges;
+use super::groups::{Groups, Spread};
+use super::layout::Layout;
 use super::likeness::{Likeness, Relation};
 use super::naming::Naming;
 use super::question::{Aspects, Question};
@@ -11,11 +13,14 @@ use super::weights::Weights;
 use crate::knowledge::Knowledge;
 use crate::lexicon::Lexicon;
 use crate::lexicon::names::Name;
+use std::sync::OnceLock;
 
 /// How well a marking counts as shown if the account names it without a colour.
 const NAMED: f32 = 0.8;
 /// The chance of a marking being spoken of: shown, not spoken of by the account, denied by it.
 const MARK: (f32, f32, f32) = (0.9, 0.15, 0.1);
+/// Birds of one kind that differ in mass by less than a third (as a logarithm) are alike to watchers.
+const LEAST_DEVIATION: f32 = 0.3;
 /// What a pattern or shape of a neighbouring part still says.
 const NEIGHBOUR: f32 = 0.5;
 
@@ -35,31 +40,56 @@ pub struct Chances<'a> {
     naming: Naming,
     gauges: Gauges,
     sizes: Sizes,
+    groups: OnceLock<Groups>,
     striking: Vec<f32>,
     /// For aspects with many words, the chance of one that the account does not have.
     silence: Vec<(Name, f32)>,
+    talk: Vec<f32>,
 }
 
 impl<'a> Chances<'a> {
     /// Lays out all accounts.
     pub fn new(knowledge: &'a Knowledge, weights: Weights) -> Self {
         let lexicon = &knowledge.lexicon;
-        let areas = Areas::of(lexicon, &weights);
+        let (areas, naming, talk) = match Layout::stored(knowledge) {
+            Some(layout) => (layout.areas, Some(layout.naming), layout.talk),
+            None => (Areas::of(lexicon, &weights), None, Vec::new()),
+        };
         let forms = Forms::of(lexicon, &areas, &weights, &knowledge.accounts);
-        let naming = Naming::of(lexicon, &weights, forms.palette.clone());
-        Self {
+        let naming = Naming::of(lexicon, &weights, forms.palette.clone(), naming);
+        let mut out = Self {
             knowledge,
             weights,
             aspects: Aspects::of(lexicon),
             likeness: Likeness::of(lexicon),
             gauges: Gauges::of(lexicon),
             sizes: Sizes::of(lexicon),
+            groups: OnceLock::new(),
             striking: naming.striking(lexicon, &weights),
             silence: silence(lexicon),
+            talk,
             areas,
             forms,
             naming,
+        };
+        if out.talk.is_empty() {
+            out.talk = out.measure_talk();
         }
+        out
+    }
+
+    /// What of this is worth storing.
+    pub fn layout(&self) -> Layout {
+        Layout {
+            areas: self.areas.clone(),
+            naming: self.naming.table(&self.knowledge.lexicon).clone(),
+            talk: self.talk.clone(),
+        }
+    }
+
+    /// For each form, how many more colours than of an average bird one speaks of.
+    pub fn talk(&self) -> &[f32] {
+        &self.talk
     }
 
     /// The chance of what is asked, said of each form; the scale is the same for all forms of a row.
@@ -71,9 +101,16 @@ impl<'a> Chances<'a> {
         } else if question.aspect == self.aspects.sex_age {
             self.each(|form| self.sex_age(question, form))
         } else if let Some(range) = question.mass() {
-            self.each(|form| match self.knowledge.accounts[form.account].mass {
-                Some(mass) => self.sizes.chance(&self.weights, question.value, range, mass),
-                None => self.weights.silent,
+            let scale = self.scale_among(question.among);
+            let fits = |mass| self.sizes.chance(&self.weights, question.value, range, mass);
+            self.each(|form| match (self.knowledge.accounts[form.account].mass, scale) {
+                (Some(mass), None) => fits(mass),
+                // A small gull is small for a gull, or small for a bird.
+                (Some(mass), Some((kind, all))) => {
+                    let by_kind = self.weights.size_by_kind;
+                    by_kind * fits(moved(mass, kind, all)) + (1.0 - by_kind) * fits(mass)
+                }
+                (None, _) => self.weights.silent,
             })
         } else {
             self.values(question)
@@ -85,6 +122,33 @@ impl<'a> Chances<'a> {
             }
         }
         row
+    }
+
+    /// The loose kinds of bird.
+    pub fn groups(&self) -> &Groups {
+        self.groups.get_or_init(|| Groups::of(&self.knowledge.lexicon, &self.knowledge.accounts))
+    }
+
+    /// The chance of a loose kind being named, said of each form.
+    pub fn named(&self, kind: Name, absent: bool) -> Vec<f32> {
+        let standings = self.groups().standings(kind);
+        self.each(|form| {
+            let chance = standings[form.account].chance(&self.weights);
+            if absent { 1.0 - self.weights.kind_denied * chance } else { chance }
+        })
+    }
+
+    /// Whether a question is for a size in a word that compares with nothing.
+    pub fn asks_bare_size(&self, question: &Question) -> bool {
+        question.mass().is_some() && self.sizes.knows(question.value)
+    }
+
+    /// The sizes of birds of a kind, and of all; nothing where size is judged among all.
+    fn scale_among(&self, kind: Name) -> Option<(Spread, Spread)> {
+        if !kind.is_some() {
+            return None;
+        }
+        Some((self.groups().sizes(kind)?, self.groups().all_sizes()?))
     }
 
     fn each(&self, chance: impl FnMut(&Form) -> f32) -> Vec<f32> {
@@ -173,8 +237,29 @@ impl<'a> Chances<'a> {
         }
     }
 
+    /// For each form, how many colours one speaks of on average, over the mean of all forms.
+    fn measure_talk(&self) -> Vec<f32> {
+        let mut talk = self.colours_spoken_of(&self.spoken_of());
+        let forms = f32::from(u16::try_from(talk.len().max(1)).unwrap_or(u16::MAX));
+        let mean = talk.iter().sum::<f32>() / forms;
+        for one in &mut talk {
+            *one -= mean;
+        }
+        talk
+    }
+
+    /// How often the colour of each part is spoken of in a sentence, as the lexicon has it.
+    fn spoken_of(&self) -> Vec<(usize, f32)> {
+        let lexicon = &self.knowledge.lexicon;
+        let rate = |item: &str| {
+            let (area, rate) = item.split_once(' ')?;
+            Some((self.areas.index(lexicon.names.find(area))?, rate.trim().parse().ok()?))
+        };
+        lexicon.others("spoken-of").flat_map(|e| e.items("rates")).filter_map(rate).collect()
+    }
+
     /// For each form, how many colours one speaks of, on average; `rates` are those of the areas.
-    pub fn talk(&self, rates: &[(usize, f32)]) -> Vec<f32> {
+    fn colours_spoken_of(&self, rates: &[(usize, f32)]) -> Vec<f32> {
         let unsaid = self.weights.unsaid;
         let count = rates.len();
         // For each area that an account speaks of, what it counts for the areas people speak of.
@@ -310,6 +395,12 @@ impl<'a> Chances<'a> {
             None => silent,
         }
     }
+}
+
+/// The mass that stands among all birds where `mass` stands among those of a kind.
+fn moved(mass: f32, kind: Spread, all: Spread) -> f32 {
+    let far = (mass.ln() - kind.mean) / kind.deviation.max(LEAST_DEVIATION);
+    (all.mean + far * all.deviation).exp()
 }
 
 /// The `silence` entries.

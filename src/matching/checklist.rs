@@ -22,12 +22,14 @@ use crate::span::Span;
 #[derive(Clone, Debug, PartialEq)]
 pub struct Checklist {
     priors: Vec<f32>,
+    /// Accounts that are left out of everything, as if they had not been written.
+    hidden: Vec<usize>,
 }
 
 impl Checklist {
     /// Every account alike.
     pub fn all(accounts: &[Account]) -> Self {
-        Self { priors: vec![1.0; accounts.len()] }
+        Self { priors: vec![1.0; accounts.len()], hidden: Vec::new() }
     }
 
     /// The prior weight of an account; 0 if it is not on the list.
@@ -44,6 +46,19 @@ impl Checklist {
         self
     }
 
+    /// The same as if the account of a species had not been written.
+    #[must_use]
+    pub fn hiding(self, account: usize) -> Self {
+        let mut out = self.without(account);
+        out.hidden.push(account);
+        out
+    }
+
+    /// Whether an account is there, on the list or off it.
+    pub fn knows(&self, account: usize) -> bool {
+        !self.hidden.contains(&account)
+    }
+
     /// How many species it allows.
     pub fn len(&self) -> usize {
         self.priors.iter().filter(|&&p| p > 0.0).count()
@@ -56,9 +71,15 @@ impl Checklist {
 
     /// The same with `factor` on every species that does not live in the region.
     #[must_use]
-    pub fn in_region(mut self, accounts: &[Account], region: Name, factor: f32) -> Self {
+    pub fn in_region(self, accounts: &[Account], region: Name, factor: f32) -> Self {
+        self.in_regions(accounts, &[region], factor)
+    }
+
+    /// The same with `factor` on every species that lives in none of the regions.
+    #[must_use]
+    pub fn in_regions(mut self, accounts: &[Account], regions: &[Name], factor: f32) -> Self {
         for (prior, account) in self.priors.iter_mut().zip(accounts) {
-            if !account.regions.contains(&region) {
+            if !account.regions.iter().any(|r| regions.contains(r)) {
                 *prior *= factor;
             }
         }
@@ -79,7 +100,7 @@ pub fn checklist(
         Ok(weights) => weights.other_month,
         Err(missing) => {
             wrong.0.extend(missing.0);
-            return (Checklist { priors: vec![0.0; accounts.len()] }, wrong);
+            return (Checklist { priors: vec![0.0; accounts.len()], hidden: Vec::new() }, wrong);
         }
     };
     let names = SpeciesNames::of(accounts);
@@ -137,7 +158,7 @@ pub fn checklist(
         });
         priors[at] = if there { weight } else { weight * other_month };
     }
-    (Checklist { priors }, wrong)
+    (Checklist { priors, hidden: Vec::new() }, wrong)
 }
 
 fn unknown_name(names: &SpeciesNames<'_>, source: &Source, span: Span, name: &str) -> Diagnostic {

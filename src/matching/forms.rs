@@ -2,7 +2,7 @@
 
 use super::areas::Areas;
 use super::weights::Weights;
-use crate::accounts::Accounts;
+use crate::accounts::{Account, Accounts};
 use crate::lexicon::Lexicon;
 use crate::lexicon::names::Name;
 use crate::traits::{Certainty, Polarity, Trait, Value};
@@ -79,6 +79,13 @@ impl Forms {
             .iter()
             .map(|one| item(lexicon, areas, weights, one, colour, &mut out.palette, &mut places))
             .collect();
+        let traits =
+            |a: &Account| a.forms.iter().map(|f| f.traits.len() + a.shared.len()).sum::<usize>();
+        let most = accounts.iter().map(traits).sum();
+        out.colours.reserve(most);
+        out.values.reserve(most);
+        // A few labels come back again and again.
+        let mut labels: FxHashMap<&str, Vec<Name>> = FxHashMap::default();
         for (account_index, account) in accounts.iter().enumerate() {
             let total: f32 = account.forms.iter().map(|f| f.weight).sum();
             for (form_index, form) in account.forms.iter().enumerate() {
@@ -93,7 +100,10 @@ impl Forms {
                 out.list.push(Form {
                     account: account_index,
                     form: form_index,
-                    sex_age: label_terms(lexicon, &form.label),
+                    sex_age: labels
+                        .entry(&form.label)
+                        .or_insert_with(|| label_terms(lexicon, &form.label))
+                        .clone(),
                     share: (form.weight / total).max(1e-6),
                     colours: colours..out.colours.len(),
                     values: values..out.values.len(),

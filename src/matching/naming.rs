@@ -10,14 +10,15 @@ use crate::lexicon::colours::Place;
 use crate::lexicon::names::Name;
 use palette::color_difference::Ciede2000;
 use rustc_hash::FxHashMap;
+use serde::{Deserialize, Serialize};
 use std::sync::OnceLock;
 
 /// What every two colours have in common, so that no name is impossible.
 const LEAST_LIKENESS: f32 = 1e-4;
 
-/// What is worked out once, when a colour is first asked for.
-#[derive(Debug)]
-struct Table {
+/// What is worked out once, when a colour is first asked for, or was stored.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+pub struct Table {
     /// For each colour of the palette what is left by its list, over the likeness of all other names.
     rest: Vec<f32>,
     /// For each colour of the palette, the chance of each common name.
@@ -40,7 +41,12 @@ pub struct Naming {
 
 impl Naming {
     /// Reads `spoken` and `naming` entries.
-    pub fn of(lexicon: &Lexicon, weights: &Weights, palette: Vec<(Name, Name)>) -> Self {
+    pub fn of(
+        lexicon: &Lexicon,
+        weights: &Weights,
+        palette: Vec<(Name, Name)>,
+        stored: Option<Table>,
+    ) -> Self {
         let mut spoken = Vec::new();
         for entry in lexicon.others("spoken") {
             spoken.extend(entry.items("shares").filter_map(|item| percent(lexicon, item)));
@@ -60,7 +66,7 @@ impl Naming {
             shares: spoken.iter().copied().collect(),
             spoken,
             lists,
-            table: OnceLock::new(),
+            table: stored.map_or_else(OnceLock::new, OnceLock::from),
             spread: weights.colour_spread,
             common: weights.common_names,
             rare: weights.rare_name,
@@ -95,7 +101,8 @@ impl Naming {
         self.lists.get(&shown).or_else(plain).map_or(&[], Vec::as_slice)
     }
 
-    fn table(&self, lexicon: &Lexicon) -> &Table {
+    /// The table, worked out if it is not there yet.
+    pub fn table(&self, lexicon: &Lexicon) -> &Table {
         self.table.get_or_init(|| {
             let places: Vec<Option<Place>> =
                 self.spoken.iter().map(|&(name, _)| lexicon.colours.place(name)).collect();

@@ -2,15 +2,17 @@
 //!
 //! For each part and property that the note does not speak of, the leaders are sorted by what each
 //! would show. The gain of asking is the expected fall in uncertainty (Shannon's entropy, in bits),
-//! an answer being taken as right nine times in ten.
+//! an answer being taken as right nine times in ten, times how often a watcher who looks at that part
+//! sees it well (`looked-at` entries of the lexicon).
 
 use super::likeness::Relation;
 use super::rank::{Candidate, Matcher};
 use crate::lexicon::Lexicon;
+use crate::lexicon::entry::Entry;
 use crate::lexicon::names::Name;
-use crate::traits::{Polarity, Trait};
+use crate::lexicon::topography::Area;
+use crate::traits::{Polarity, Trait, Value};
 use palette::color_difference::Ciede2000;
-use std::collections::BTreeMap;
 
 /// How many leaders are told apart.
 const LEADERS: usize = 8;
@@ -22,6 +24,8 @@ const ONE_ANSWER: f32 = 16.0;
 const ONE_NAME: f32 = 0.45;
 /// The least gain worth asking for, in bits.
 const LEAST_GAIN: f32 = 0.05;
+/// More answers than this are no question to ask in the field.
+const MOST_ANSWERS: usize = 4;
 
 /// One answer to a question, and whom it favours.
 #[derive(Clone, Debug, PartialEq)]
@@ -55,6 +59,44 @@ enum Answers {
     Neither,
 }
 
+/// Answers so far, each with the leaders that show it, by their place.
+type Groups = Vec<(Name, Vec<usize>)>;
+
+/// What it takes to ask.
+struct Enquirer<'a> {
+    matcher: &'a Matcher<'a>,
+    lexicon: &'a Lexicon,
+    names: Names,
+    leaders: Vec<Leader<'a>>,
+    /// How well each part is seen, by its name; the rest is seen as `else_seen`.
+    seen: Vec<(Name, f32)>,
+    else_seen: f32,
+}
+
+/// Names of the schema.
+struct Names {
+    bird: Name,
+    mark: Name,
+    colour: Name,
+    pattern: Name,
+    shown: Name,
+    absent: Name,
+}
+
+/// A leader and what it shows.
+struct Leader<'a> {
+    account: usize,
+    share: f32,
+    shown: Vec<&'a Trait>,
+}
+
+/// A kind of question.
+struct Enquiry {
+    aspect: Name,
+    /// What a bird shows whose account says nothing of it on a part that it describes.
+    otherwise: Name,
+}
+
 impl Matcher<'_> {
     /// The marks most worth looking at, best first.
     pub fn look_next(
@@ -69,27 +111,8 @@ impl Matcher<'_> {
         if leaders.len() < 2 {
             return Vec::new();
         }
-        let aspects: Vec<Name> =
-            lexicon.others("enquiry").map(|q| lexicon.names.find(&q.id)).collect();
-        let mark = lexicon.names.find("mark");
-        let mut out = Vec::new();
-        for area in lexicon.topography.iter().filter(|a| a.resolves.is_empty() && a.in_field) {
-            for &aspect in &aspects {
-                // A marking whose colour is noted has been seen, so asking for it is moot.
-                let asked = noted.iter().any(|n| {
-                    (n.aspect == aspect || (aspect == mark && n.area == area.id))
-                        && n.polarity != Polarity::Unseen
-                        && (lexicon.topography.covers(area.id, n.area)
-                            || lexicon.topography.covers(n.area, area.id))
-                });
-                if !asked
-                    && let Some(found) = self.question(lexicon, &leaders, area.id, aspect)
-                    && found.gain >= LEAST_GAIN
-                {
-                    out.push(found);
-                }
-            }
-        }
+        let enquirer = Enquirer::of(self, lexicon, &leaders);
+        let mut out = enquirer.questions(noted);
         out.sort_by(|a, b| {
             b.gain.total_cmp(&a.gain).then_with(|| {
                 lexicon.topography.order(a.area).cmp(&lexicon.topography.order(b.area))
@@ -99,55 +122,162 @@ impl Matcher<'_> {
         let mut areas: Vec<Name> = Vec::new();
         let mut partings: Vec<Vec<Answer>> = Vec::new();
         out.retain(|q: &LookNext| {
-            let new = !areas.contains(&q.area) && !partings.contains(&q.answers);
-            areas.push(q.area);
-            partings.push(q.answers.clone());
+            let near = |a: &Name| {
+                lexicon.topography.covers(*a, q.area) || lexicon.topography.covers(q.area, *a)
+            };
+            let new = !areas.iter().any(near) && !partings.contains(&q.answers);
+            if new {
+                areas.push(q.area);
+                partings.push(q.answers.clone());
+            }
             new
         });
         out.truncate(most);
         out
+    }
+}
+
+impl<'a> Enquirer<'a> {
+    fn of(matcher: &'a Matcher<'a>, lexicon: &'a Lexicon, leaders: &[&Candidate]) -> Self {
+        let find = |text: &str| lexicon.names.find(text);
+        let names = Names {
+            bird: find("bird"),
+            mark: find("mark"),
+            colour: find("colour"),
+            pattern: find("pattern"),
+            shown: find("shown"),
+            absent: find("absent"),
+        };
+        let leader = |one: &&Candidate| {
+            let account = &matcher.accounts()[one.account];
+            let traits = matcher.accounts().traits_of(account, &account.forms[one.form]);
+            let here = |t: &&Trait| t.polarity == Polarity::Present && !t.position.is_some();
+            Leader { account: one.account, share: one.share, shown: traits.filter(here).collect() }
+        };
+        let seen = |item: &str| {
+            let (area, chance) = item.split_once(' ')?;
+            Some((find(area), chance.trim().parse().ok()?))
+        };
+        let parts = || lexicon.others("looked-at");
+        Self {
+            matcher,
+            lexicon,
+            names,
+            leaders: leaders.iter().map(leader).collect(),
+            seen: parts().flat_map(|e| e.items("seen")).filter_map(seen).collect(),
+            else_seen: matcher.weights().else_seen,
+        }
+    }
+
+    /// Every question worth asking.
+    fn questions(&self, noted: &[Trait]) -> Vec<LookNext> {
+        let topography = &self.lexicon.topography;
+        let enquiries: Vec<Enquiry> = self
+            .lexicon
+            .others("enquiry")
+            .map(|entry| Enquiry {
+                aspect: self.lexicon.names.find(&entry.id),
+                otherwise: entry.get("else").map_or(Name::NONE, |v| self.lexicon.names.find(v)),
+            })
+            .collect();
+        let mut out = Vec::new();
+        for area in topography.iter().filter(|a| a.resolves.is_empty() && a.in_field) {
+            for enquiry in &enquiries {
+                // A marking whose colour is noted has been seen, so asking for it is moot.
+                let asked = noted.iter().any(|n| {
+                    (n.aspect == enquiry.aspect
+                        || (enquiry.aspect == self.names.mark && n.area == area.id))
+                        && n.polarity != Polarity::Unseen
+                        && (topography.covers(area.id, n.area)
+                            || topography.covers(n.area, area.id))
+                });
+                if !asked && let Some(found) = self.question(area, enquiry) {
+                    out.push(found);
+                }
+            }
+        }
+        out
+    }
+
+    fn question(&self, area: &Area, enquiry: &Enquiry) -> Option<LookNext> {
+        let mut groups: Groups = Vec::new();
+        let (mut known, mut all, mut own) = (0.0, 0.0, 0);
+        for (at, leader) in self.leaders.iter().enumerate() {
+            all += leader.share;
+            let (values, is_own) = self.shown(leader, area, enquiry);
+            own += usize::from(is_own);
+            if let Some(answer) = self.answer(&groups, &values) {
+                known += leader.share;
+                match groups.iter_mut().find(|(value, _)| *value == answer) {
+                    Some((_, group)) => group.push(at),
+                    None => groups.push((answer, vec![at])),
+                }
+            }
+        }
+        // A question whose answer is known for only a few of the leaders parts nothing.
+        if own * 2 < self.leaders.len()
+            || !(2..=MOST_ANSWERS).contains(&groups.len())
+            || known < 0.7 * all
+        {
+            return None;
+        }
+        let share = |group: &Vec<usize>| {
+            group.iter().map(|&at| self.leaders[at].share / known).sum::<f32>()
+        };
+        let shares: Vec<f32> = groups.iter().map(|(_, group)| share(group)).collect();
+        let seen = self.seen.iter().find(|(of, _)| *of == area.id);
+        let gain = gain(&shares) * seen.map_or(self.else_seen, |(_, chance)| *chance);
+        if gain < LEAST_GAIN {
+            return None;
+        }
+        let answers: Vec<Answer> = groups
+            .iter()
+            .map(|(value, group)| Answer {
+                value: self.text(*value).to_owned(),
+                favours: group.iter().map(|&at| self.leaders[at].account).collect(),
+            })
+            .collect();
+        let question = worded(self.lexicon, area.id, enquiry.aspect, &answers);
+        Some(LookNext { area: area.id, aspect: enquiry.aspect, question, answers, gain })
     }
 
     /// The answer that what a form shows comes down to: that of the first value which is like an
     /// answer already given, or excludes those given. Colours exclude each other if they are far
     /// apart; of other values only contraries do, so that "straight" and "thick" are no answers to
     /// one question.
-    fn answer(
-        &self,
-        lexicon: &Lexicon,
-        groups: &BTreeMap<String, Vec<&Candidate>>,
-        values: &[String],
-    ) -> Option<String> {
-        for value in values {
-            let relations: Vec<(&String, Answers)> =
-                groups.keys().map(|g| (g, self.compare(lexicon, g, value))).collect();
-            if let Some((group, _)) = relations.iter().find(|(_, r)| *r == Answers::Same) {
-                return Some((*group).clone());
+    fn answer(&self, groups: &Groups, values: &[Name]) -> Option<Name> {
+        for &value in values {
+            let mut apart = true;
+            for &(group, _) in groups {
+                match self.compare(group, value) {
+                    Answers::Same => return Some(group),
+                    Answers::Apart => {}
+                    Answers::Neither => apart = false,
+                }
             }
-            if relations.iter().all(|(_, r)| *r == Answers::Apart) {
-                return Some(value.clone());
+            if apart {
+                return Some(value);
             }
         }
         None
     }
 
-    fn compare(&self, lexicon: &Lexicon, a: &str, b: &str) -> Answers {
+    fn compare(&self, a: Name, b: Name) -> Answers {
         if a == b {
             return Answers::Same;
         }
-        let name = |text: &str| lexicon.names.find(text);
-        let place = |text: &str| lexicon.colours.place(name(text));
+        let place = |name: Name| self.lexicon.colours.place(name);
         if let (Some(at), Some(other)) = (place(a), place(b)) {
             // What watchers call by one name is one answer.
-            let named_alike = self.chances().overlap(name(a), name(b));
-            let same = at.difference(other) < ONE_ANSWER
-                || named_alike.is_some_and(|alike| alike > ONE_NAME);
+            let named_alike = self.matcher.chances().overlap(a, b);
+            let same = named_alike.is_some_and(|alike| alike > ONE_NAME)
+                || at.difference(other) < ONE_ANSWER;
             return if same { Answers::Same } else { Answers::Apart };
         }
-        if [a, b] == ["yes", "no"] || [a, b] == ["no", "yes"] {
+        if [a, b].contains(&self.names.absent) {
             return Answers::Apart;
         }
-        match self.likeness().relation(name(a), name(b)) {
+        match self.matcher.likeness().relation(a, b) {
             Relation::Same => Answers::Same,
             Relation::Alike(degree) if degree >= 0.6 => Answers::Same,
             Relation::Contrary => Answers::Apart,
@@ -155,90 +285,60 @@ impl Matcher<'_> {
         }
     }
 
-    fn question(
-        &self,
-        lexicon: &Lexicon,
-        leaders: &[&Candidate],
-        area: Name,
-        aspect: Name,
-    ) -> Option<LookNext> {
-        let mut groups: BTreeMap<String, Vec<&Candidate>> = BTreeMap::new();
-        let mut known = 0.0;
-        let mut all = 0.0;
-        let mut own = 0;
-        for &leader in leaders {
-            all += leader.share;
-            let account = &self.accounts()[leader.account];
-            let traits: Vec<&Trait> =
-                self.accounts().traits_of(account, &account.forms[leader.form]).collect();
-            let values = shown(lexicon, &traits, area, aspect);
-            own += usize::from(values.own);
-            if let Some(group) = self.answer(lexicon, &groups, &values.list) {
-                known += leader.share;
-                groups.entry(group).or_default().push(leader);
+    /// What a form shows on a part, or, for colours and patterns, on the part it lies within; and whether
+    /// it is said of the part itself.
+    fn shown(&self, leader: &Leader<'_>, area: &Area, enquiry: &Enquiry) -> (Vec<Name>, bool) {
+        let topography = &self.lexicon.topography;
+        if enquiry.aspect == self.names.mark {
+            if !area.optional {
+                return (Vec::new(), false);
             }
+            let there = leader.shown.iter().any(|t| topography.covers(area.id, t.area));
+            return (vec![if there { self.names.shown } else { self.names.absent }], true);
         }
-        if own * 2 < leaders.len() {
-            return None;
+        let mut at = area.id;
+        let inherits = [self.names.colour, self.names.pattern].contains(&enquiry.aspect);
+        while at.is_some() && at != self.names.bird {
+            let said = leader
+                .shown
+                .iter()
+                .filter(|t| t.area == at && t.aspect == enquiry.aspect && !t.extent.is_some());
+            let list: Vec<Name> = said.map(|t| self.value(t)).collect();
+            let described = || leader.shown.iter().any(|t| t.area == at);
+            if !list.is_empty() || !inherits {
+                return (list, at == area.id);
+            }
+            if enquiry.otherwise.is_some() && described() {
+                return (vec![enquiry.otherwise], at == area.id);
+            }
+            at = topography.parent(at);
         }
-        // A question whose answer is known for only a few of the leaders parts nothing.
-        if groups.len() < 2 || known < 0.7 * all {
-            return None;
+        (Vec::new(), false)
+    }
+
+    /// An answer in words.
+    fn text(&self, value: Name) -> &str {
+        if value == self.names.shown {
+            "yes"
+        } else if value == self.names.absent {
+            "no"
+        } else {
+            self.lexicon.names.text(value)
         }
-        let gain = gain(&groups, known);
-        let mut answers: Vec<Answer> = groups
-            .into_iter()
-            .map(|(value, favours)| Answer {
-                value,
-                favours: favours.iter().map(|c| c.account).collect(),
-            })
-            .collect();
-        answers.sort_by_key(|a| std::cmp::Reverse(a.favours.len()));
-        let question = worded(lexicon, area, aspect, &answers);
-        Some(LookNext { area, aspect, question, answers, gain })
+    }
+
+    fn value(&self, one: &Trait) -> Name {
+        match &one.value {
+            Value::Term(name) => *name,
+            Value::Made(text) => self.lexicon.names.find(text),
+        }
     }
 }
 
-/// What a form shows on a part.
-struct Shown {
-    list: Vec<String>,
-    /// Whether it is said of the part itself, not of what it lies within.
-    own: bool,
-}
-
-/// What a form shows on a part, or, for colours and patterns, on the part it lies within.
-fn shown(lexicon: &Lexicon, traits: &[&Trait], area: Name, aspect: Name) -> Shown {
-    let here = |one: &&&Trait| one.polarity == Polarity::Present && !one.position.is_some();
-    if aspect == lexicon.names.find("mark") {
-        let optional = lexicon.topography.get(area).is_some_and(|a| a.optional);
-        let yes = traits.iter().filter(here).any(|t| lexicon.topography.covers(area, t.area));
-        let list =
-            if optional { vec![if yes { "yes" } else { "no" }.to_owned()] } else { Vec::new() };
-        return Shown { list, own: optional };
-    }
-    let mut at = area;
-    let inherits = ["colour", "pattern"].contains(&lexicon.names.text(aspect));
-    while at.is_some() && at != lexicon.names.find("bird") {
-        let said = |one: &&&Trait| one.area == at && one.aspect == aspect && !one.extent.is_some();
-        let list: Vec<String> = traits
-            .iter()
-            .filter(here)
-            .filter(said)
-            .map(|t| t.value.text(lexicon).to_owned())
-            .collect();
-        if !list.is_empty() || !inherits {
-            return Shown { list, own: at == area };
-        }
-        at = lexicon.topography.parent(at);
-    }
-    Shown { list: Vec::new(), own: false }
-}
-
-/// The expected fall in uncertainty, in bits.
-fn gain(groups: &BTreeMap<String, Vec<&Candidate>>, known: f32) -> f32 {
-    let shares: Vec<f32> =
-        groups.values().map(|g| g.iter().map(|c| c.share / known).sum()).collect();
-    let wrong = (1.0 - RELIABLE) / (f32::from(u8::try_from(shares.len()).unwrap_or(2)) - 1.0);
+/// The expected fall in uncertainty, in bits, for answers with those shares.
+fn gain(shares: &[f32]) -> f32 {
+    let others = f32::from(u8::try_from(shares.len().max(2) - 1).unwrap_or(u8::MAX));
+    let wrong = (1.0 - RELIABLE) / others;
     let answer_entropy: f32 = shares
         .iter()
         .map(|&share| {
@@ -246,9 +346,17 @@ fn gain(groups: &BTreeMap<String, Vec<&Candidate>>, known: f32) -> f32 {
             -p * p.log2()
         })
         .sum();
-    let others = f32::from(u8::try_from(shares.len() - 1).unwrap_or(1));
     let noise = -RELIABLE * RELIABLE.log2() - others * wrong * wrong.log2();
     (answer_entropy - noise).max(0.0)
+}
+
+/// An answer in words: as the question has it, or its name.
+fn said(enquiry: &Entry, value: &str) -> String {
+    let words = |item: &str| {
+        let (of, words) = item.split_once(' ')?;
+        (of == value).then(|| words.trim().to_owned())
+    };
+    enquiry.items("says").find_map(words).unwrap_or_else(|| value.replace('-', " "))
 }
 
 fn worded(lexicon: &Lexicon, area: Name, aspect: Name, answers: &[Answer]) -> String {
@@ -259,13 +367,20 @@ fn worded(lexicon: &Lexicon, area: Name, aspect: Name, answers: &[Answer]) -> St
     let key = if answers.len() == 2 { "either" } else { "text" };
     let plural = lexicon.topography.get(area).is_some_and(|a| a.plural);
     let (be, capital) = if plural { ("are", "Are") } else { ("is", "Is") };
-    let value = |i: usize| answers.get(i).map_or("", |a| a.value.as_str()).replace('-', " ");
+    let value = |i: usize| answers.get(i).map_or_else(String::new, |a| said(entry, &a.value));
+    let title = lexicon.topography.title(area, &lexicon.names);
+    let article = match title.chars().next() {
+        _ if plural => "",
+        Some('a' | 'e' | 'i' | 'o' | 'u') => "an ",
+        _ => "a ",
+    };
     let mut out = entry
         .get(key)
         .unwrap_or_default()
         .replace("{be}", be)
         .replace("{Be}", capital)
-        .replace("{area}", &lexicon.topography.title(area, &lexicon.names))
+        .replace("{an area}", &format!("{article}{title}"))
+        .replace("{area}", &title)
         .replace("{a}", &value(0))
         .replace("{b}", &value(1));
     out.push('?');

@@ -53,6 +53,8 @@ pub struct Question {
     mass: Option<(u32, u32)>,
     /// Whether it was looked for and is not there.
     pub absent: bool,
+    /// The kind of bird by which a size is judged; none for all birds.
+    pub among: Name,
 }
 
 impl Question {
@@ -79,7 +81,15 @@ impl Question {
                 .filter(|_| whole_size)
                 .map(|range| (range.low.to_bits(), range.high.to_bits())),
             absent: one.polarity == Polarity::Absent,
+            among: Name::NONE,
         })
+    }
+
+    /// The same, a size being judged among birds of a kind.
+    #[must_use]
+    pub const fn among(mut self, kind: Name) -> Self {
+        self.among = kind;
+        self
     }
 
     /// The range of mass, if it asks for the size of the bird.

@@ -3,13 +3,19 @@
 use super::chances::Chances;
 use super::checklist::Checklist;
 use super::likeness::Likeness;
+use super::none::{Model, sum, unknown};
 use super::question::Question;
+use super::regions::{Regions, told};
 use super::rows::{Row, Rows};
 use super::weights::Weights;
 use crate::accounts::Accounts;
 use crate::diagnostic::Diagnostics;
+use crate::grammar::Token;
 use crate::knowledge::Knowledge;
+use crate::lexicon::names::Name;
+use crate::reading::Named;
 use crate::traits::{Certainty, Polarity, Trait};
+use std::borrow::Cow;
 use std::ops::Range;
 use std::sync::Arc;
 
@@ -18,11 +24,20 @@ const WORTH_TELLING: f32 = 0.15;
 /// How many marks that the note does not speak of are told for a candidate.
 const MOST_UNRECORDED: usize = 6;
 
-/// A trait as a reason, by its place among the note's traits.
+/// What a reason is about.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum About {
+    /// A trait, by its place among the note's traits.
+    Trait(usize),
+    /// A loose kind that the note names, by its place among the names.
+    Named(usize),
+}
+
+/// A reason for or against a species.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Reason {
-    /// Which trait.
-    pub trait_index: usize,
+    /// What was noted.
+    pub about: About,
     /// The natural logarithm of how much more (or less) likely it is of this bird than of any.
     pub weight: f32,
 }
@@ -57,18 +72,19 @@ pub struct Ranking {
 pub struct Matcher<'a> {
     knowledge: &'a Knowledge,
     chances: Chances<'a>,
-    rows: Rows,
+    rows: Rows<Question>,
+    /// For kinds that are named, and denied.
+    named: Rows<(Name, bool)>,
+    regions: Regions,
     /// The forms of each account.
     forms_of: Vec<Range<usize>>,
-    /// For each form, how many more colours than of an average bird one speaks of.
-    talk: Vec<f32>,
     /// Logarithm of each form's share within its species.
     log_share: Vec<f32>,
 }
 
-/// What one trait says of all forms.
+/// What one trait or name says of all forms.
 struct Evidence {
-    trait_index: usize,
+    about: About,
     row: Arc<Row>,
     /// The logarithm of the chance of an average bird.
     average: f32,
@@ -81,6 +97,36 @@ impl Evidence {
     fn of(&self, form: usize, weights: &Weights) -> f32 {
         let odds = self.row.logs[form] - self.average;
         self.weight * odds.clamp(-weights.most_against, weights.most_for)
+    }
+
+    /// Adds what it says to the score of each form.
+    fn add_to(&self, scores: &mut [f32], weights: &Weights) {
+        let (low, high) = (-weights.most_against, weights.most_for);
+        for (score, log) in scores.iter_mut().zip(&self.row.logs) {
+            *score += self.weight * (log - self.average).clamp(low, high);
+        }
+    }
+}
+
+/// The species of a checklist and those off it, scored.
+struct Scores {
+    on: Vec<Scored>,
+    off: Vec<Scored>,
+    /// By how much marks count more or less than their likelihoods.
+    temper: f32,
+}
+
+/// The weight of each form in a checklist, and their sum.
+struct Base {
+    weights: Vec<f32>,
+    all: f32,
+}
+
+impl Base {
+    /// The logarithm of the mean chance.
+    fn average(&self, row: &Row) -> f32 {
+        let sum: f32 = row.chances.iter().zip(&self.weights).map(|(c, b)| c * b).sum();
+        (sum / self.all).max(f32::MIN_POSITIVE).ln()
     }
 }
 
@@ -107,13 +153,10 @@ impl<'a> Matcher<'a> {
                 None => forms_of.push(at..at + 1),
             }
         }
-        let mut talk = chances.talk(&spoken_of(knowledge, &chances));
-        let mean = talk.iter().sum::<f32>() / count(talk.len());
-        for one in &mut talk {
-            *one -= mean;
-        }
         let log_share = chances.forms.list.iter().map(|f| f.share.ln()).collect();
-        Ok(Self { knowledge, chances, rows: Rows::default(), forms_of, talk, log_share })
+        let (rows, named) = (Rows::default(), Rows::default());
+        let regions = Regions::of(&knowledge.lexicon);
+        Ok(Self { knowledge, chances, rows, named, regions, forms_of, log_share })
     }
 
     /// The accounts behind the candidates.
@@ -136,12 +179,39 @@ impl<'a> Matcher<'a> {
         &self.chances
     }
 
+    /// Whether a name of the note is evidence: that of a loose kind is, that of a species is not, since it is
+    /// the observer's own identification.
+    pub fn tells(&self, one: &Named) -> bool {
+        one.polarity != Polarity::Unseen && self.chances.groups().knows(one.bird)
+    }
+
+    /// A checklist as the lands that the note names leave it: species that live in none of them count for less.
+    pub fn where_told<'c>(&self, tokens: &[Token], checklist: &'c Checklist) -> Cow<'c, Checklist> {
+        let regions = self.regions.told(&self.knowledge.lexicon, tokens);
+        told(self.weights(), self.accounts(), checklist, &regions)
+    }
+
     /// Ranks the species of `checklist` for the traits of one bird.
     pub fn rank(&self, traits: &[Trait], checklist: &Checklist, most: usize) -> Ranking {
-        let evidence = self.evidence(traits, checklist);
-        let mut scored = self.scored(&evidence, traits, checklist);
-        let none = self.weights().none_of_these;
-        let none = (none / (1.0 - none)).ln();
+        self.rank_named(traits, &[], checklist, most)
+    }
+
+    /// The same, with the names that the note gives that bird.
+    pub fn rank_named(
+        &self,
+        traits: &[Trait],
+        named: &[Named],
+        checklist: &Checklist,
+        most: usize,
+    ) -> Ranking {
+        let told = self.told(named);
+        let kind = told.iter().find(|(_, n)| n.polarity == Polarity::Present && !n.likeness);
+        let kind = kind.map_or(Name::NONE, |(_, n)| n.bird);
+        let base = self.base(checklist);
+        let mut evidence = self.evidence(traits, kind, &base);
+        evidence.extend(self.named_evidence(&told, &base));
+        let Scores { on: mut scored, off, temper } = self.scored(&evidence, traits, checklist);
+        let none = self.none(&evidence, &scored, &off, temper);
         let top = scored.iter().map(|s| s.score).fold(none, f32::max);
         let total: f32 =
             scored.iter().map(|s| (s.score - top).exp()).sum::<f32>() + (none - top).exp();
@@ -159,26 +229,69 @@ impl<'a> Matcher<'a> {
         Ranking { candidates, none_of_these: (none - top).exp() / total }
     }
 
-    /// What each trait says, against what it says of an average bird of the checklist.
-    fn evidence(&self, traits: &[Trait], checklist: &Checklist) -> Vec<Evidence> {
-        let Chances { areas, aspects, forms, weights, .. } = &self.chances;
+    /// The weight of each form in the checklist.
+    fn base(&self, checklist: &Checklist) -> Base {
+        let forms = self.chances.forms.list.iter();
+        let weights: Vec<f32> = forms.map(|f| f.share * checklist.prior(f.account)).collect();
+        let all = weights.iter().sum::<f32>().max(f32::MIN_POSITIVE);
+        Base { weights, all }
+    }
+
+    /// What each trait says, against what it says of an average bird of the checklist; sizes are judged among
+    /// birds of `kind`, if one is named.
+    fn evidence(&self, traits: &[Trait], kind: Name, base: &Base) -> Vec<Evidence> {
+        let Chances { areas, aspects, weights, .. } = &self.chances;
         let lexicon = &self.knowledge.lexicon;
-        let base: Vec<f32> =
-            forms.list.iter().map(|f| f.share * checklist.prior(f.account)).collect();
-        let all = base.iter().sum::<f32>().max(f32::MIN_POSITIVE);
         let mut out = Vec::with_capacity(traits.len());
-        for (trait_index, one) in traits.iter().enumerate() {
-            let Some(question) = Question::of(lexicon, areas, aspects, one) else {
+        for (at, one) in traits.iter().enumerate() {
+            let Some(mut question) = Question::of(lexicon, areas, aspects, one) else {
                 continue;
             };
-            let row = self.rows.get(&self.chances, &question);
-            let sum: f32 = row.chances.iter().zip(&base).map(|(c, b)| c * b).sum();
-            let average = (sum / all).max(f32::MIN_POSITIVE).ln();
+            if self.chances.asks_bare_size(&question) {
+                question = question.among(kind);
+            }
+            let row = self.rows.get(question, || self.chances.row(&question));
             let sure = if one.certainty == Certainty::Hedged { weights.hedged } else { 1.0 };
             let weight = sure * self.shared(traits, one);
-            out.push(Evidence { trait_index, row, average, weight });
+            out.push(Evidence {
+                about: About::Trait(at),
+                average: base.average(&row),
+                row,
+                weight,
+            });
         }
         out
+    }
+
+    /// The names that count, each kind once, as surely as it is said.
+    fn told<'n>(&self, named: &'n [Named]) -> Vec<(usize, &'n Named)> {
+        let doubt = |n: &Named| (n.likeness, n.certainty == Certainty::Hedged);
+        let mut out: Vec<(usize, &Named)> = Vec::new();
+        for (at, one) in named.iter().enumerate().filter(|(_, n)| self.tells(n)) {
+            let same =
+                |o: &&mut (usize, &Named)| o.1.bird == one.bird && o.1.polarity == one.polarity;
+            match out.iter_mut().find(same) {
+                Some(kept) if doubt(one) < doubt(kept.1) => *kept = (at, one),
+                Some(_) => {}
+                None => out.push((at, one)),
+            }
+        }
+        out
+    }
+
+    /// What each name says. "A gull or a tern" names two, of which one is right, so each counts for less.
+    fn named_evidence(&self, told: &[(usize, &Named)], base: &Base) -> Vec<Evidence> {
+        let weights = self.weights();
+        let shared = count(told.len()).powf(-weights.repeated);
+        let evidence = |&(at, one): &(usize, &Named)| {
+            let absent = one.polarity == Polarity::Absent;
+            let row = self.named.get((one.bird, absent), || self.chances.named(one.bird, absent));
+            let likened = if one.likeness { weights.kind_likened } else { 1.0 };
+            let sure = if one.certainty == Certainty::Hedged { weights.hedged } else { 1.0 };
+            let weight = shared * likened * sure;
+            Evidence { about: About::Named(at), average: base.average(&row), row, weight }
+        };
+        told.iter().map(evidence).collect()
     }
 
     /// Several words for one property of one part repeat each other.
@@ -191,41 +304,74 @@ impl<'a> Matcher<'a> {
     }
 
     /// The score of every species that the checklist allows.
-    fn scored(
-        &self,
-        evidence: &[Evidence],
-        traits: &[Trait],
-        checklist: &Checklist,
-    ) -> Vec<Scored> {
+    fn scored(&self, evidence: &[Evidence], traits: &[Trait], checklist: &Checklist) -> Scores {
         let weights = self.weights();
-        let said: f32 = evidence.iter().map(|e| e.weight).sum();
+        let (marks, names): (Vec<&Evidence>, Vec<&Evidence>) =
+            evidence.iter().partition(|e| matches!(e.about, About::Trait(_)));
+        let said: f32 = marks.iter().map(|e| e.weight).sum();
         let temper = weights.temper * said.max(1.0).powf(-weights.temper_fall);
         let colour = self.chances.aspects.colour;
-        let colours = evidence.iter().filter(|e| traits[e.trait_index].aspect == colour).count();
+        let is_colour =
+            |e: &&&Evidence| matches!(e.about, About::Trait(at) if traits[at].aspect == colour);
+        let colours = marks.iter().filter(is_colour).count();
         // A bird with striking marks that the note does not speak of is a little less likely.
         let sentences = if colours == 0 { 0.0 } else { count(colours) / weights.colours_said };
         let mut scores: Vec<f32> =
-            self.talk.iter().map(|talk| -weights.unspoken * sentences * talk).collect();
-        for one in evidence {
-            let (low, high) = (-weights.most_against, weights.most_for);
-            for (score, log) in scores.iter_mut().zip(&one.row.logs) {
-                *score += one.weight * (log - one.average).clamp(low, high);
-            }
+            self.chances.talk().iter().map(|talk| -weights.unspoken * sentences * talk).collect();
+        for one in marks {
+            one.add_to(&mut scores, weights);
         }
         for (score, share) in scores.iter_mut().zip(&self.log_share) {
             *score = temper * *score + share;
         }
+        // A name is a judgement of its own; it is not tempered as marks are.
+        for one in names {
+            one.add_to(&mut scores, weights);
+        }
         let total: f32 =
             (0..self.forms_of.len()).map(|a| checklist.prior(a)).sum::<f32>().max(1e-9);
-        let mut out = Vec::with_capacity(self.forms_of.len());
+        let (mut on, mut off) = (Vec::with_capacity(self.forms_of.len()), Vec::new());
         for (account, forms) in self.forms_of.iter().enumerate() {
             let prior = checklist.prior(account);
             if prior > 0.0 {
                 let (form, score) = together(&scores, forms);
-                out.push(Scored { account, form, score: score + (prior / total).ln() });
+                on.push(Scored { account, form, score: score + (prior / total).ln() });
+            } else if checklist.knows(account) {
+                let (form, score) = together(&scores, forms);
+                off.push(Scored { account, form, score });
             }
         }
-        out
+        let alike = count(off.len()).ln();
+        for one in &mut off {
+            one.score -= alike;
+        }
+        Scores { on, off, temper }
+    }
+
+    /// The logarithm of the weight of "none of these", as those of the species.
+    fn none(&self, evidence: &[Evidence], on: &[Scored], off: &[Scored], temper: f32) -> f32 {
+        let weights = self.weights();
+        let model = |s: &Scored| Model { score: s.score, form: s.form };
+        let on: Vec<Model> = on.iter().map(model).collect();
+        let off: Vec<Model> = off.iter().map(model).collect();
+        let odds = |form: usize| {
+            let tempered = |e: &Evidence| match e.about {
+                About::Trait(_) => temper * e.of(form, weights),
+                About::Named(_) => e.of(form, weights),
+            };
+            evidence.iter().map(tempered).collect::<Vec<f32>>()
+        };
+        let prior = weights.none_of_these / (1.0 - weights.none_of_these);
+        let known = if off.is_empty() { 0.0 } else { weights.off_list };
+        let scores: Vec<f32> = off.iter().map(|m| m.score).collect();
+        // A bird without an account is like one of the list or one off it.
+        let (own, others) = (unknown(weights, &on, odds), unknown(weights, &off, odds));
+        let strange = (1.0 - known) * prior;
+        sum(&[
+            (known * prior).ln() + sum(&scores),
+            (strange * (1.0 - known)).ln() + own,
+            (strange * known).ln() + others,
+        ])
     }
 
     fn candidate(
@@ -239,7 +385,7 @@ impl<'a> Matcher<'a> {
         let mut conflicts = Vec::new();
         for one in evidence {
             let weight = one.of(scored.form, self.weights());
-            let reason = Reason { trait_index: one.trait_index, weight };
+            let reason = Reason { about: one.about, weight };
             if weight >= WORTH_TELLING {
                 fits.push(reason);
             } else if weight <= -WORTH_TELLING {
@@ -286,17 +432,6 @@ fn together(scores: &[f32], forms: &Range<usize>) -> (usize, f32) {
     }
     let sum: f32 = scores[forms.clone()].iter().map(|s| (s - top).exp()).sum();
     (best, top + sum.ln())
-}
-
-/// How often the colour of each part is spoken of in a sentence, as the lexicon has it.
-fn spoken_of(knowledge: &Knowledge, chances: &Chances<'_>) -> Vec<(usize, f32)> {
-    let rate = |item: &str| {
-        let (area, rate) = item.split_once(' ')?;
-        let area = chances.areas.index(knowledge.lexicon.names.find(area))?;
-        Some((area, rate.trim().parse().ok()?))
-    };
-    let entries = knowledge.lexicon.others("spoken-of");
-    entries.flat_map(|e| e.items("rates")).filter_map(rate).collect()
 }
 
 /// A count as a number to reckon with; one at least.

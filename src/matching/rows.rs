@@ -3,9 +3,8 @@
 //! What is asked comes back again and again ("wing black"), so a row is made once for all forms; from
 //! then on comparing is adding rows.
 
-use super::chances::Chances;
-use super::question::Question;
 use rustc_hash::FxHashMap;
+use std::hash::Hash;
 use std::sync::{Arc, PoisonError, RwLock};
 
 /// How many rows are kept: about 30 MB with 1,700 forms.
@@ -24,35 +23,40 @@ pub struct Row {
 const LEAST: f32 = 1e-9;
 
 impl Row {
-    /// Works a row out.
-    pub fn of(chances: &Chances<'_>, question: &Question) -> Self {
-        let mut row = chances.row(question);
-        for chance in &mut row {
+    /// A row with those chances.
+    pub fn of(mut chances: Vec<f32>) -> Self {
+        for chance in &mut chances {
             *chance = chance.max(LEAST);
         }
-        let logs = row.iter().map(|c| c.ln()).collect();
-        Self { chances: row, logs }
+        let logs = chances.iter().map(|c| c.ln()).collect();
+        Self { chances, logs }
     }
 }
 
-/// The rows kept so far.
-#[derive(Debug, Default)]
-pub struct Rows {
-    kept: RwLock<FxHashMap<Question, Arc<Row>>>,
+/// The rows kept so far, by what they answer to.
+#[derive(Debug)]
+pub struct Rows<K> {
+    kept: RwLock<FxHashMap<K, Arc<Row>>>,
 }
 
-impl Rows {
-    /// The row of a question, made if it is new.
-    pub fn get(&self, chances: &Chances<'_>, question: &Question) -> Arc<Row> {
+impl<K> Default for Rows<K> {
+    fn default() -> Self {
+        Self { kept: RwLock::default() }
+    }
+}
+
+impl<K: Copy + Eq + Hash> Rows<K> {
+    /// The row of a key, made if it is new.
+    pub fn get(&self, key: K, chances: impl FnOnce() -> Vec<f32>) -> Arc<Row> {
         let kept = self.kept.read().unwrap_or_else(PoisonError::into_inner);
-        if let Some(row) = kept.get(question) {
+        if let Some(row) = kept.get(&key) {
             return Arc::clone(row);
         }
         drop(kept);
-        let row = Arc::new(Row::of(chances, question));
+        let row = Arc::new(Row::of(chances()));
         let mut kept = self.kept.write().unwrap_or_else(PoisonError::into_inner);
         if kept.len() < MOST_KEPT {
-            kept.insert(*question, Arc::clone(&row));
+            kept.insert(key, Arc::clone(&row));
         }
         row
     }

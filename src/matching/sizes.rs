@@ -49,6 +49,11 @@ impl Sizes {
         Self(lexicon.others("size-word").filter_map(word).collect())
     }
 
+    /// Whether the word compares with nothing.
+    pub fn knows(&self, word: Name) -> bool {
+        self.0.iter().any(|w| w.word == word)
+    }
+
     /// How likely the word or the range is of a bird of `mass` grams, from 0 to 1.
     pub fn chance(&self, weights: &Weights, said: Name, range: MassRange, mass: f32) -> f32 {
         let mass = mass.ln();

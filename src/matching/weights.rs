@@ -80,6 +80,8 @@ weights! {
     size_spread = "size-spread",
     /// The chance of any size being said of any bird.
     size_slip = "size-slip",
+    /// How often a size named beside a loose kind is meant for that kind, and not for all birds.
+    size_by_kind = "size-by-kind",
     /// The chance of a sex or age that the form has.
     sex_right = "sex-right",
     /// The chance of one where the account tells no sexes and ages apart.
@@ -92,6 +94,16 @@ weights! {
     absent = "absent",
     /// How much less each of several words for one property of one part counts.
     repeated = "repeated",
+    /// How readily a loose kind is said of a species of its families that is not of it, against one that is.
+    kind_cousin = "kind-cousin",
+    /// The same of a species of a family that is taken for the kind.
+    kind_taken_for = "kind-taken-for",
+    /// The same of any other species.
+    kind_stranger = "kind-stranger",
+    /// How much it counts that a bird is only said to be like a kind.
+    kind_likened = "kind-likened",
+    /// How much it counts that a bird is said not to be of a kind.
+    kind_denied = "kind-denied",
     /// Evidence of one note is not independent: the sum is multiplied by this.
     temper = "temper",
     /// How fast that falls as the note says more: traits of one bird repeat each other.
@@ -102,8 +114,16 @@ weights! {
     most_against = "most-against",
     /// The prior of a bird that is not in the list.
     none_of_these = "none-of-these",
+    /// How many of those have an account, where the checklist leaves some out.
+    off_list = "off-list",
+    /// The part of its marks in which a bird without an account differs from the account it is most like.
+    unlike = "unlike",
+    /// How often a part is seen well by who looks at it, where the lexicon does not say.
+    else_seen = "else-seen",
     /// What is left of a species outside the region that was asked for.
     other_region = "other-region",
+    /// What is left of a species that lives in none of the lands that the note names.
+    told_region = "told-region",
     /// What is left of a species outside its months.
     other_month = "other-month",
 }

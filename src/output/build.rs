@@ -9,8 +9,8 @@ use crate::gaps::{DescriptionMark, description, gaps};
 use crate::grammar::spelling::suggestions;
 use crate::knowledge::Knowledge;
 use crate::lexicon::names::Name;
-use crate::matching::{Candidate, Checklist, LookNext, Matcher, Reason};
-use crate::reading::{Fate, Reader, Reading};
+use crate::matching::{About, Candidate, Checklist, LookNext, Matcher, Reason};
+use crate::reading::{Fate, Named, Reader, Reading};
 use crate::span::Span;
 use crate::traits::{Polarity, Trait};
 use rustc_hash::FxHashMap;
@@ -100,21 +100,25 @@ impl<'a> Analyst<'a> {
             (lexicon.topography.order(t.area), self.aspect_order(t), t.parts.hull())
         });
         let traits: Vec<Trait> = traits.into_iter().cloned().collect();
+        let named: Vec<Named> = reading.named.iter().filter(|n| n.of == number).copied().collect();
         let (candidates, none, look_next) = match &self.matcher {
-            Some(matcher) if !traits.is_empty() => self.ranked(matcher, &traits),
+            Some(matcher) if !traits.is_empty() || named.iter().any(|n| matcher.tells(n)) => {
+                self.ranked(matcher, reading, &traits, &named)
+            }
             _ => (Vec::new(), None, Vec::new()),
         };
         Bird {
             bird: number,
             traits: traits.iter().map(|t| self.trait_out(text, t)).collect(),
-            named: reading
-                .named
+            named: named
                 .iter()
-                .filter(|n| n.of == number)
                 .map(|n| NamedOut {
                     text: n.span.of(text).to_owned(),
                     span: bytes(n.span),
                     bird: self.text(n.bird).to_owned(),
+                    polarity: n.polarity,
+                    certainty: n.certainty,
+                    likeness: n.likeness,
                 })
                 .collect(),
             gaps: gaps(lexicon, &self.description, &traits)
@@ -143,14 +147,20 @@ impl<'a> Analyst<'a> {
     fn ranked(
         &self,
         matcher: &Matcher<'_>,
+        reading: &Reading,
         traits: &[Trait],
+        named: &[Named],
     ) -> (Vec<CandidateOut>, Option<f32>, Vec<LookNextOut>) {
         let lexicon = &self.knowledge.lexicon;
+        let checklist = matcher.where_told(&reading.tokens, &self.options.checklist);
         // Questions part more than the few candidates that are shown.
-        let ranking = matcher.rank(traits, &self.options.checklist, self.options.top.max(10));
+        let ranking = matcher.rank_named(traits, named, &checklist, self.options.top.max(10));
         let questions = matcher.look_next(lexicon, &ranking.candidates, traits, MOST_QUESTIONS);
-        let candidates =
-            ranking.candidates.iter().take(self.options.top).map(|c| self.candidate(c, traits));
+        let candidates = ranking
+            .candidates
+            .iter()
+            .take(self.options.top)
+            .map(|c| self.candidate(c, traits, named));
         (
             candidates.collect(),
             Some(rounded(ranking.none_of_these)),
@@ -158,18 +168,27 @@ impl<'a> Analyst<'a> {
         )
     }
 
-    fn candidate(&self, one: &Candidate, traits: &[Trait]) -> CandidateOut {
+    fn candidate(&self, one: &Candidate, traits: &[Trait], named: &[Named]) -> CandidateOut {
         let account = &self.knowledge.accounts[one.account];
         let form = &account.forms[one.form];
-        let reasons = |list: &[Reason]| {
-            list.iter()
-                .map(|r| ReasonOut {
-                    trait_index: r.trait_index,
-                    text: self.in_words(&traits[r.trait_index]),
-                    weight: rounded(r.weight),
-                })
-                .collect()
+        let reason = |one: &Reason| {
+            let weight = rounded(one.weight);
+            match one.about {
+                About::Trait(at) => ReasonOut {
+                    trait_index: Some(at),
+                    named_index: None,
+                    text: self.in_words(&traits[at]),
+                    weight,
+                },
+                About::Named(at) => ReasonOut {
+                    trait_index: None,
+                    named_index: Some(at),
+                    text: self.named_in_words(&named[at]),
+                    weight,
+                },
+            }
         };
+        let reasons = |list: &[Reason]| list.iter().map(reason).collect();
         let shown: Vec<&Trait> = self.knowledge.accounts.traits_of(account, form).collect();
         let mut unrecorded: Vec<String> =
             one.unrecorded.iter().map(|&i| self.in_words(shown[i])).collect();
@@ -238,6 +257,16 @@ impl<'a> Analyst<'a> {
             Polarity::Present => text,
             Polarity::Absent => format!("no {text}"),
             Polarity::Unseen => format!("{text} not seen"),
+        }
+    }
+
+    /// A name as a reason: `named as gull`.
+    fn named_in_words(&self, one: &Named) -> String {
+        let bird = self.text(one.bird).replace('-', " ");
+        match (one.polarity, one.likeness) {
+            (Polarity::Absent, _) => format!("said to be no {bird}"),
+            (_, true) => format!("likened to {bird}"),
+            (_, false) => format!("named as {bird}"),
         }
     }
 

@@ -126,6 +126,12 @@ pub struct NamedOut {
     pub span: Bytes,
     /// The bird's id.
     pub bird: String,
+    /// Whether it is said to be one, not to be one, or could not be made out.
+    pub polarity: Polarity,
+    /// Whether the observer was sure.
+    pub certainty: Certainty,
+    /// Whether it is only said to be like one.
+    pub likeness: bool,
 }
 
 /// A mark of a full description.
@@ -162,13 +168,16 @@ pub struct CandidateOut {
     pub unrecorded: Vec<String>,
 }
 
-/// A trait as a reason.
+/// A trait, or a loose kind that the note names, as a reason.
 #[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
 pub struct ReasonOut {
     /// The trait, by its place in the bird's `traits`.
-    #[serde(rename = "trait")]
-    pub trait_index: usize,
-    /// The trait in words.
+    #[serde(rename = "trait", skip_serializing_if = "Option::is_none")]
+    pub trait_index: Option<usize>,
+    /// The name, by its place in the bird's `named`.
+    #[serde(rename = "named", skip_serializing_if = "Option::is_none")]
+    pub named_index: Option<usize>,
+    /// The trait or the name in words.
     pub text: String,
     /// The natural logarithm of how much more likely it is of this bird than of any other.
     pub weight: f32,
