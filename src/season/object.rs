@@ -5,12 +5,12 @@
 use super::desk::{BirdRead, Desk, Read};
 use super::rows::is_word;
 use crate::entries::{Entry, Heading, SourceMap};
-use crate::lexicon::names::Name;
-use crate::output::build::rounded;
+use crate::output::json::to_buffer;
+use crate::output::model::Mark;
 use crate::reading::Fate;
 use crate::span::Span;
 use crate::traits::Trait;
-use serde::ser::SerializeSeq;
+use serde::ser::{SerializeSeq, SerializeStruct};
 use serde::{Serialize, Serializer};
 
 #[derive(Serialize)]
@@ -40,7 +40,7 @@ pub fn parted(entry: &Entry, file: &str, out: &mut Vec<u8>) -> serde_json::Resul
         note: &entry.text,
         map: &entry.map,
     };
-    serde_json::to_writer(&mut *out, &parted)?;
+    to_buffer(&parted, out)?;
     out.push(b'\n');
     Ok(())
 }
@@ -84,8 +84,8 @@ impl Serialize for Birds<'_> {
                 bird: bird.bird,
                 traits: Traits { desk: self.desk, read: self.read, bird },
                 enough: bird.is_enough(&self.desk.enough),
-                unseen: self.desk.ids(bird.unseen).collect(),
-                left_out: self.desk.ids(bird.left_out).collect(),
+                unseen: self.desk.ids(bird.told.unseen).collect(),
+                left_out: self.desk.ids(bird.told.left_out).collect(),
             })?;
         }
         list.end()
@@ -111,61 +111,37 @@ impl Serialize for Traits<'_> {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         let mut list = serializer.serialize_seq(Some(self.bird.traits.len()))?;
         for &at in &self.bird.traits {
-            list.serialize_element(&mark(self.desk, self.read, &self.read.reading.traits[at]))?;
+            list.serialize_element(&placed(self.desk, self.read, &self.read.reading.traits[at]))?;
         }
         list.end()
     }
 }
 
-#[derive(Serialize)]
-struct Mark<'a> {
-    area: &'a str,
-    aspect: &'a str,
-    value: &'a str,
-    polarity: &'a str,
-    certainty: &'a str,
-    #[serde(skip_serializing_if = "Option::is_none")]
-    tone: Option<&'a str>,
-    #[serde(skip_serializing_if = "Option::is_none")]
-    extent: Option<&'a str>,
-    #[serde(skip_serializing_if = "Option::is_none")]
-    position: Option<&'a str>,
-    #[serde(skip_serializing_if = "Option::is_none")]
-    relation: Option<&'a str>,
-    #[serde(skip_serializing_if = "Option::is_none")]
-    against: Option<&'a str>,
-    #[serde(skip_serializing_if = "Option::is_none")]
-    mass_g: Option<[f32; 2]>,
-    #[serde(skip_serializing_if = "Option::is_none")]
-    written_area: Option<&'a str>,
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pato: Option<&'a str>,
-    as_written: String,
+struct PlacedMark<'a> {
+    mark: Mark<'a>,
     span: [usize; 2],
     line: u64,
     bytes: [u64; 2],
     rule: &'a str,
 }
 
-fn mark<'a>(desk: &'a Desk<'a>, read: &'a Read<'a>, one: &'a Trait) -> Mark<'a> {
-    let some = |name: Name| name.is_some().then(|| desk.text(name));
+impl Serialize for PlacedMark<'_> {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        let mut object = serializer.serialize_struct("Mark", Mark::FIELDS + 4)?;
+        self.mark.fields(&mut object)?;
+        object.serialize_field("span", &self.span)?;
+        object.serialize_field("line", &self.line)?;
+        object.serialize_field("bytes", &self.bytes)?;
+        object.serialize_field("rule", self.rule)?;
+        object.end()
+    }
+}
+
+fn placed<'a>(desk: &'a Desk<'a>, read: &'a Read<'a>, one: &'a Trait) -> PlacedMark<'a> {
     let span = one.span();
     let (bytes, line) = read.place(span);
-    Mark {
-        area: desk.text(one.area),
-        aspect: desk.text(one.aspect),
-        value: one.value.text(&desk.knowledge.lexicon),
-        polarity: one.polarity.text(),
-        certainty: one.certainty.text(),
-        tone: some(one.tone),
-        extent: some(one.extent),
-        position: some(one.position),
-        relation: some(one.relation),
-        against: some(one.against),
-        mass_g: one.mass.map(|m| [rounded(m.low), rounded(m.high)]),
-        written_area: (one.written_area != one.area).then(|| desk.text(one.written_area)),
-        pato: desk.pato(one),
-        as_written: one.as_written(&read.entry.text),
+    PlacedMark {
+        mark: desk.mark(&read.entry.text, one),
         span: [span.start, span.end],
         line,
         bytes,
@@ -236,7 +212,7 @@ pub fn object(desk: &Desk<'_>, read: &Read<'_>, out: &mut Vec<u8>) -> serde_json
             })
             .collect(),
     };
-    serde_json::to_writer(&mut *out, &row)?;
+    to_buffer(&row, out)?;
     out.push(b'\n');
     Ok(())
 }

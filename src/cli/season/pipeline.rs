@@ -121,10 +121,10 @@ pub fn run(
         for _ in 0..work.threads {
             let (waiting, done, kinds) = (Arc::clone(&waiting), done.clone(), kinds.clone());
             scope.spawn(move || {
-                let mut desk = Desk::new(work.knowledge, &work.region);
+                let desk = Desk::new(work.knowledge, &work.region);
                 // The lock is held while waiting, and only then.
                 while let Some(job) = next(&waiting) {
-                    if done.send(read(&mut desk, &kinds, job, work)).is_err() {
+                    if done.send(read(&desk, &kinds, job, work)).is_err() {
                         return;
                     }
                 }
@@ -152,7 +152,7 @@ fn next(waiting: &Mutex<Receiver<Job>>) -> Option<Job> {
     waiting.lock().ok()?.recv().ok()
 }
 
-fn read(desk: &mut Desk<'_>, kinds: &[Kind], job: Job, work: &Work<'_>) -> Done {
+fn read(desk: &Desk<'_>, kinds: &[Kind], job: Job, work: &Work<'_>) -> Done {
     let mut tally = Tally::default();
     let mut makers: Vec<_> = kinds.iter().map(Kind::empty).collect();
     let mut failed = None;
