@@ -62,7 +62,9 @@ pub struct FileAccount {
     pub remarks: Vec<Remark>,
     /// How many remarks there are in all.
     pub remark_count: u64,
-    /// How many of them are of lines that could not be decoded.
+    /// Rows or objects without a note: how many, and the line of the first.
+    pub noteless: (u64, u64),
+    /// How many remarks are of lines that could not be decoded.
     pub damaged: u64,
 }
 
@@ -258,6 +260,11 @@ impl Sink for Batches {
     }
 
     fn remark(&mut self, remark: Remark) {
+        if remark.what == entries::Trouble::NoNote {
+            let (count, first) = self.account.noteless;
+            self.account.noteless = (count + 1, if count == 0 { remark.line } else { first });
+            return;
+        }
         self.account.remark_count += 1;
         self.account.damaged += u64::from(remark.what == entries::Trouble::Undecodable);
         if self.account.remarks.len() < MOST_REMARKS {
