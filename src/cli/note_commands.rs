@@ -1,6 +1,6 @@
 //! `read`, `gaps`, `explain` and `schema`.
 
-use super::args::{Args, Format, NoteArgs, ReadArgs};
+use super::args::{Args, Format, NoteArgs, ReadArgs, SchemaOf};
 use super::failure::Failure;
 use super::files::{knowledge, layers, render, standard_input, text_file, utf8};
 use rectrix::diagnostic::Source;
@@ -159,9 +159,13 @@ pub fn explain(args: &Args, note_args: &NoteArgs) -> Result<ExitCode, Failure> {
     print(&derivation(&reader, &note, &reader.read(&note)))
 }
 
-/// Prints the JSON Schema.
-pub fn schema() -> Result<ExitCode, Failure> {
-    let text = serde_json::to_string_pretty(&rectrix::output::schema()).map_err(json_failure)?;
+/// Prints a JSON Schema.
+pub fn schema(of: SchemaOf) -> Result<ExitCode, Failure> {
+    let schema = match of {
+        SchemaOf::Read => rectrix::output::schema(),
+        SchemaOf::Season => rectrix::season::object::schema(),
+    };
+    let text = serde_json::to_string_pretty(&schema).map_err(json_failure)?;
     print(&format!("{text}\n"))
 }
 

@@ -10,13 +10,18 @@ use crate::output::model::Mark;
 use crate::reading::Fate;
 use crate::span::Span;
 use crate::traits::Trait;
+use schemars::{JsonSchema, Schema, schema_for};
 use serde::ser::{SerializeSeq, SerializeStruct};
 use serde::{Serialize, Serializer};
 
-#[derive(Serialize)]
+/// Where an entry stands.
+#[derive(Serialize, JsonSchema)]
 struct Source<'a> {
+    /// The file.
     file: &'a str,
+    /// The line, from 1.
     line: u64,
+    /// The first byte in the file and the one behind the last.
     bytes: [u64; 2],
 }
 
@@ -49,25 +54,41 @@ fn source<'a>(entry: &Entry, file: &'a str) -> Source<'a> {
     Source { file, line: entry.map.first_line(), bytes: entry.span }
 }
 
-#[derive(Serialize)]
+/// An entry, read.
+#[derive(Serialize, JsonSchema)]
 struct Row<'a> {
+    /// Where it stands.
     source: Source<'a>,
     #[serde(flatten)]
     heading: &'a Heading,
+    /// The note itself.
     note: &'a str,
+    /// Its birds with their marks; none where no mark was found.
+    #[schemars(with = "Vec<Bird<'_>>")]
     birds: Birds<'a>,
+    /// Birds named by the observer, by their ids.
     named: Vec<&'a str>,
+    /// Words nobody could place.
+    #[schemars(with = "Vec<Word<'_>>")]
     unplaced: Words<'a>,
+    /// Words set aside on purpose.
+    #[schemars(with = "Vec<Word<'_>>")]
     set_aside: Words<'a>,
-    #[serde(skip_serializing_if = "Vec::is_empty")]
+    /// Changes made to the note's words before reading.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
     repairs: Vec<Repair<'a>>,
 }
 
-#[derive(Serialize)]
+/// A change made to the note's words before reading.
+#[derive(Serialize, JsonSchema)]
 struct Repair<'a> {
+    /// The note's word.
     written: &'a str,
+    /// Its bytes in the note.
     span: [usize; 2],
+    /// What it was read as; empty where the words were left out.
     read_as: &'a str,
+    /// Why, as in the readings of single notes.
     kind: &'static str,
 }
 
@@ -92,12 +113,19 @@ impl Serialize for Birds<'_> {
     }
 }
 
-#[derive(Serialize)]
+/// A bird of the entry.
+#[derive(Serialize, JsonSchema)]
 struct Bird<'a> {
+    /// Its number in the note, from 1.
     bird: u32,
+    /// Its field marks, in topographical order.
+    #[schemars(with = "Vec<PlacedMark<'_>>")]
     traits: Traits<'a>,
+    /// Whether the description is good enough for a record, by the lexicon's measure.
     enough: bool,
+    /// Marks of a full description that could not be seen.
     unseen: Vec<&'a str>,
+    /// Marks of a full description of which the note does not speak.
     left_out: Vec<&'a str>,
 }
 
@@ -117,11 +145,18 @@ impl Serialize for Traits<'_> {
     }
 }
 
+/// A field mark.
+#[derive(JsonSchema)]
 struct PlacedMark<'a> {
+    #[schemars(flatten)]
     mark: Mark<'a>,
+    /// Its bytes in the note.
     span: [usize; 2],
+    /// The line of the file, from 1.
     line: u64,
+    /// Its bytes in the file.
     bytes: [u64; 2],
+    /// The rule that made it.
     rule: &'a str,
 }
 
@@ -155,12 +190,18 @@ struct Words<'a> {
     aside: bool,
 }
 
-#[derive(Serialize)]
+/// A word of the note.
+#[derive(Serialize, JsonSchema)]
 struct Word<'a> {
+    /// The word.
     text: &'a str,
+    /// Its bytes in the note.
     span: [usize; 2],
+    /// The line of the file, from 1.
     line: u64,
+    /// Its bytes in the file.
     bytes: [u64; 2],
+    /// Why it was set aside.
     #[serde(skip_serializing_if = "Option::is_none")]
     reason: Option<&'a str>,
 }
@@ -215,4 +256,9 @@ pub fn object(desk: &Desk<'_>, read: &Read<'_>, out: &mut Vec<u8>) -> serde_json
     to_buffer(&row, out)?;
     out.push(b'\n');
     Ok(())
+}
+
+/// The JSON Schema of the objects of [`object`], one a line.
+pub fn schema() -> Schema {
+    schema_for!(Row<'_>)
 }
