@@ -113,6 +113,21 @@ note ordinals
 note of
   role    of
 
+# Days as they are said, from the first on: the order counts.
+note days-said
+  role    day
+  also    first, second, third, fourth, fifth, sixth, seventh, eighth, ninth, tenth
+  also    eleventh, twelfth, thirteenth, fourteenth, fifteenth, sixteenth, seventeenth, eighteenth
+  also    nineteenth, twentieth, twentyfirst, twentysecond, twentythird, twentyfourth, twentyfifth
+  also    twentysixth, twentyseventh, twentyeighth, twentyninth, thirtieth, thirtyfirst
+note thousand
+  role    thousand
+note and
+  role    and
+note before-a-day
+  role    leads-to-day
+  also    on, the, today, is, it's, it, this
+
 note small-words
   role    small
   also    of, the, by, at, in, on, near, to, and, end, side, hide, path, off, from, below, above, behind

@@ -3,6 +3,7 @@
 use crate::lexicon::Lexicon;
 use crate::lexicon::names::Name;
 use crate::traits::{Polarity, Trait};
+use rustc_hash::FxHashMap;
 use schemars::JsonSchema;
 use serde::Serialize;
 
@@ -21,6 +22,9 @@ pub enum State {
 }
 
 impl State {
+    /// All of them, each at the place of its number.
+    pub const ALL: [Self; 4] = [Self::Recorded, Self::Absent, Self::Unseen, Self::LeftOut];
+
     /// The words for it.
     pub const fn text(self) -> &'static str {
         match self {
@@ -39,73 +43,121 @@ pub struct DescriptionMark {
     pub id: String,
     /// Its name, for people.
     pub title: String,
-    areas: Vec<Name>,
-    aspects: Vec<Name>,
     /// Why it matters, in a line.
     pub why: String,
     /// What to look for, in a line.
     pub look: String,
 }
 
-/// A mark and what a note says of it.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Gap<'a> {
-    /// The mark.
-    pub mark: &'a DescriptionMark,
-    /// What the note says.
-    pub state: State,
+/// Marks of a full description, one bit each by their places.
+pub type MarkSet = u64;
+
+/// The marks of a full description, and which of them a trait speaks of.
+#[derive(Clone, Debug)]
+pub struct Description {
+    /// The marks, in their order.
+    pub marks: Vec<DescriptionMark>,
+    bird: Name,
+    /// By area, the marks that a trait there may speak of.
+    in_area: FxHashMap<Name, MarkSet>,
+    /// By property, the marks it may speak of.
+    of_aspect: FxHashMap<Name, MarkSet>,
 }
 
-/// The marks of a full description, in their order.
-pub fn description(lexicon: &Lexicon) -> Vec<DescriptionMark> {
-    let names = |entry: &crate::lexicon::entry::Entry, key: &str| {
-        entry.items(key).map(|item| lexicon.names.find(item)).collect()
-    };
-    lexicon
-        .others("description")
-        .map(|entry| DescriptionMark {
-            id: entry.id.clone(),
-            title: entry.get("title").unwrap_or(&entry.id).to_owned(),
-            areas: names(entry, "areas"),
-            aspects: names(entry, "aspects"),
-            why: entry.get("why").unwrap_or_default().to_owned(),
-            look: entry.get("look").unwrap_or_default().to_owned(),
-        })
-        .collect()
-}
-
-impl DescriptionMark {
-    /// Whether a trait speaks of this mark.
-    pub fn holds(&self, lexicon: &Lexicon, one: &Trait) -> bool {
+impl Description {
+    /// That of a lexicon: as many marks as a [`MarkSet`] holds.
+    pub fn of(lexicon: &Lexicon) -> Self {
+        let names = |entry: &crate::lexicon::entry::Entry, key: &str| -> Vec<Name> {
+            entry.items(key).map(|item| lexicon.names.find(item)).collect()
+        };
         let bird = lexicon.names.find("bird");
-        let in_area = self.areas.iter().any(|&area| {
-            one.area == area || (area != bird && lexicon.topography.covers(area, one.area))
-        });
-        let unseen_part = one.polarity == Polarity::Unseen && one.area != bird;
-        in_area && (unseen_part || self.aspects.contains(&one.aspect))
+        let mut out = Self {
+            marks: Vec::new(),
+            bird,
+            in_area: FxHashMap::default(),
+            of_aspect: FxHashMap::default(),
+        };
+        for (n, entry) in lexicon.others("description").take(MarkSet::BITS as usize).enumerate() {
+            out.marks.push(DescriptionMark {
+                id: entry.id.clone(),
+                title: entry.get("title").unwrap_or(&entry.id).to_owned(),
+                why: entry.get("why").unwrap_or_default().to_owned(),
+                look: entry.get("look").unwrap_or_default().to_owned(),
+            });
+            for outer in names(entry, "areas") {
+                *out.in_area.entry(outer).or_default() |= 1 << n;
+                // The bird as a whole is its own mark; any other area holds what lies within it.
+                let within = lexicon.topography.iter().map(|a| a.id);
+                for inner in
+                    within.filter(|&i| outer != bird && lexicon.topography.covers(outer, i))
+                {
+                    *out.in_area.entry(inner).or_default() |= 1 << n;
+                }
+            }
+            for aspect in names(entry, "aspects") {
+                *out.of_aspect.entry(aspect).or_default() |= 1 << n;
+            }
+        }
+        out
+    }
+
+    /// The marks a trait speaks of. A part that could not be seen speaks of all its marks.
+    pub fn spoken_of(&self, one: &Trait) -> MarkSet {
+        let in_area = self.in_area.get(&one.area).copied().unwrap_or(0);
+        if one.polarity == Polarity::Unseen && one.area != self.bird {
+            return in_area;
+        }
+        in_area & self.of_aspect.get(&one.aspect).copied().unwrap_or(0)
+    }
+
+    /// What traits say of the marks.
+    pub fn told<'t>(&self, traits: impl IntoIterator<Item = &'t Trait>) -> Told {
+        let mut told = Told::default();
+        for one in traits {
+            *match one.polarity {
+                Polarity::Present => &mut told.recorded,
+                Polarity::Absent => &mut told.absent,
+                Polarity::Unseen => &mut told.unseen,
+            } |= self.spoken_of(one);
+        }
+        let all = (0..self.marks.len()).fold(0, |set, n| set | 1 << n);
+        // What was seen stands before what was not.
+        told.absent &= !told.recorded;
+        told.unseen &= !(told.recorded | told.absent);
+        told.left_out = all & !(told.recorded | told.absent | told.unseen);
+        told
+    }
+
+    /// The marks of a set.
+    pub fn of_set(&self, set: MarkSet) -> impl Iterator<Item = &DescriptionMark> {
+        self.marks.iter().enumerate().filter(move |(n, _)| set >> n & 1 == 1).map(|(_, m)| m)
     }
 }
 
-/// What the traits say of each mark.
-pub fn gaps<'a>(
-    lexicon: &Lexicon,
-    description: &'a [DescriptionMark],
-    traits: &[Trait],
-) -> Vec<Gap<'a>> {
-    description
-        .iter()
-        .map(|mark| {
-            let state = traits
-                .iter()
-                .filter(|t| mark.holds(lexicon, t))
-                .map(|t| match t.polarity {
-                    Polarity::Present => State::Recorded,
-                    Polarity::Absent => State::Absent,
-                    Polarity::Unseen => State::Unseen,
-                })
-                .min()
-                .unwrap_or(State::LeftOut);
-            Gap { mark, state }
-        })
-        .collect()
+/// What a description of one bird says of each mark; no mark is in two of the sets.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Told {
+    /// Marks that were seen.
+    pub recorded: MarkSet,
+    /// Marks that were looked for and are not there.
+    pub absent: MarkSet,
+    /// Marks that could not be seen.
+    pub unseen: MarkSet,
+    /// Marks it does not speak of.
+    pub left_out: MarkSet,
+}
+
+impl Told {
+    /// What it says of a mark, by its place.
+    pub const fn state(&self, mark: usize) -> State {
+        if self.recorded >> mark & 1 == 1 {
+            State::Recorded
+        } else if self.absent >> mark & 1 == 1 {
+            State::Absent
+        } else if self.unseen >> mark & 1 == 1 {
+            State::Unseen
+        } else {
+            State::LeftOut
+        }
+    }
 }

@@ -7,6 +7,7 @@ use crate::lexicon::scale::MassRange;
 use crate::span::Span;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
+use std::borrow::Cow;
 
 /// Whether a mark was seen.
 #[derive(
@@ -126,10 +127,18 @@ impl Trait {
     }
 
     /// The note's own words, pieces parted by ` … `.
-    pub fn as_written(&self, note: &str) -> String {
+    pub fn as_written<'n>(&self, note: &'n str) -> Cow<'n, str> {
+        let parts = self.parts.as_slice();
+        let joined = |pair: &[Span]| {
+            let between = note.get(pair[0].end..pair[1].start);
+            between.is_some_and(|b| b.chars().all(|c| c.is_whitespace() || c == '-'))
+        };
+        if parts.windows(2).all(joined) {
+            return Cow::Borrowed(self.span().of(note));
+        }
         let mut out = String::new();
         let mut last: Option<Span> = None;
-        for &part in self.parts.as_slice() {
+        for &part in parts {
             if let Some(last) = last {
                 let between = note.get(last.end..part.start).unwrap_or("");
                 let joined = between.chars().all(|c| c.is_whitespace() || c == '-');
@@ -138,7 +147,7 @@ impl Trait {
             out.push_str(part.of(note));
             last = Some(part);
         }
-        out
+        Cow::Owned(out)
     }
 
     /// Whether two traits say the same.

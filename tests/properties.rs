@@ -72,7 +72,11 @@ proptest! {
     #[test]
     fn shares_are_shares(text in note()) {
         let options = Options { top: 1000, checklist: Checklist::all(&KNOWLEDGE.accounts) };
-        let reading = Analyst::new(&KNOWLEDGE, "north-america", options).unwrap().analyse("1", &text);
+        let analyst = Analyst::new(&KNOWLEDGE, "north-america", options).unwrap();
+        let reading = analyst.analyse("1", &text);
+        let mut json = Vec::new();
+        reading.write_json(&mut json).unwrap();
+        prop_assert_eq!(String::from_utf8(json).unwrap(), serde_json::to_string(&reading).unwrap());
         let bird = &reading.birds[0];
         if let Some(none) = bird.none_of_these {
             let sum: f32 = none + bird.candidates.iter().map(|c| c.share).sum::<f32>();

@@ -57,6 +57,27 @@ fn the_demo_season_is_read_with_nothing_lost() {
 }
 
 #[test]
+fn every_row_fits_the_published_schema() {
+    let mut command = Command::cargo_bin("rectrix").unwrap();
+    let (schema, _, code) = output(command.args(["schema", "season"]));
+    assert_eq!(code, 0);
+    let schema: Value = serde_json::from_slice(&schema).unwrap();
+    let validator = jsonschema::validator_for(&schema).unwrap();
+    let (rows, _, _) = output(&mut season(&[DEMO, "--quiet"]));
+    for row in lines(&rows) {
+        let wrong: Vec<String> = validator.iter_errors(&row).map(|e| e.to_string()).collect();
+        assert!(wrong.is_empty(), "{row}: {wrong:?}");
+        // What is written is told of: nothing is published by the way.
+        for name in row.as_object().unwrap().keys() {
+            assert!(schema["properties"][name].is_object(), "{name}");
+        }
+    }
+    let mut row = lines(&rows).remove(0);
+    row["birds"][0]["traits"][0]["polarity"] = "perhaps".into();
+    assert!(!validator.is_valid(&row));
+}
+
+#[test]
 fn outputs_do_not_hang_on_threads_or_on_the_day() {
     let folder = tempfile::tempdir().unwrap();
     let mut before: Option<Vec<Vec<u8>>> = None;

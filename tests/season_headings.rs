@@ -35,6 +35,16 @@ fn reads_the_usual_forms() {
         ("May 2026", "2026-05"),
         ("2026-05", "2026-05"),
         ("25/3", "--03-25"),
+        ("the third of May", "--05-03"),
+        ("third of may twenty twenty six", "2026-05-03"),
+        ("May third, twenty twenty-six", "2026-05-03"),
+        ("on the 14th of June two thousand and twenty six", "2026-06-14"),
+        ("Today is the twenty first of May", "--05-21"),
+        ("Monday the fifth of May", "--05-05"),
+        ("may the thirty-first twenty twenty six", "2026-05-31"),
+        ("12 May twenty twenty six", "2026-05-12"),
+        ("may third nineteen ninety eight", "1998-05-03"),
+        ("third of May 2026", "2026-05-03"),
     ] {
         assert_eq!(date(text), Some((wanted.to_owned(), text.len())), "{text}");
     }
@@ -43,6 +53,9 @@ fn reads_the_usual_forms() {
 #[test]
 fn what_follows_a_day_is_not_its_year() {
     assert_eq!(date("Tues 7 Jan. 10 of us"), Some(("--01-07".to_owned(), 10)));
+    assert_eq!(date("the third of may twenty five birds"), Some(("--05-03".to_owned(), 16)));
+    assert_eq!(date("12 May two thousand starlings"), Some(("--05-12".to_owned(), 6)));
+    assert_eq!(date("the first of June, two birds"), Some(("--06-01".to_owned(), 17)));
 }
 
 #[test]
@@ -59,6 +72,13 @@ fn leaves_alone_what_is_no_date() {
         "2 marsh birds",
         "1234",
         "9 inches long",
+        "may two of them be young",
+        "the third bird",
+        "second may be a female",
+        "the first of many",
+        "it is the fifth in a row",
+        "on the tail",
+        "the thirty second of May",
     ] {
         assert_eq!(date(text), None, "{text}");
     }

@@ -4,7 +4,8 @@ use encoding_rs::Encoding;
 use proptest::prelude::*;
 use rectrix::built_in;
 use rectrix::entries::{
-    Broken, DateOrder, Entry, Format, Guess, Heading, Labels, Lines, Plan, Remark, Sink, Use, part,
+    Broken, DateOrder, Entry, Format, Guess, Heading, Labels, Lines, Plan, Remark, Sink, Trouble,
+    Use, part,
 };
 use std::sync::LazyLock;
 
@@ -205,6 +206,30 @@ fn memos_are_parted_at_silences() {
     assert_eq!(texts(&seen), ["black hood"]);
     assert_eq!(seen.entries[0].heading.observer.as_deref(), Some("warden"));
     assert!(parted(b"no times here\n", Format::Subtitles).1.is_err());
+}
+
+#[test]
+fn a_day_said_in_a_memo_holds_until_the_next() {
+    let vtt = "WEBVTT\n\n00:01.000 --> 00:03.000\nthe third of May\n\n00:03.500 --> 00:05.000\n\
+               twenty twenty six black cap\n\n00:20.000 --> 00:22.000\nred bill\n\n\
+               00:40.000 --> 00:42.000\non the fourth of May\n\n00:50.000 --> 00:52.000\nwhite rump\n";
+    let seen = check(vtt, Format::Subtitles);
+    assert_eq!(texts(&seen), ["black cap", "red bill", "white rump"]);
+    let days: Vec<String> =
+        seen.entries.iter().map(|e| e.heading.date.unwrap().to_string()).collect();
+    assert_eq!(days, ["2026-05-03", "2026-05-03", "2026-05-04"]);
+    let heading: u64 = seen.uses.iter().filter(|u| u.0 == Use::Heading).map(|u| u.2 - u.1).sum();
+    assert!(heading as usize > "the third of May twenty twenty six on the fourth of May".len());
+}
+
+#[test]
+fn an_object_may_have_its_note_in_a_member_of_another_name() {
+    let lines = "{\"note\":\"black cap\",\"n\":1}\n{\"text\":\"red bill\",\"n\":2}\n{\"n\":3}\n";
+    let seen = check(lines, Format::Objects);
+    assert_eq!(texts(&seen), ["black cap", "red bill"]);
+    assert_eq!(seen.entries[1].heading.other, [("n".to_owned(), "2".to_owned())]);
+    assert_eq!(seen.remarks.len(), 1);
+    assert_eq!((seen.remarks[0].line, &seen.remarks[0].what), (3, &Trouble::NoNote));
 }
 
 #[test]

@@ -11,9 +11,13 @@ use std::sync::LazyLock;
 static KNOWLEDGE: LazyLock<Knowledge> = LazyLock::new(built_in::knowledge);
 const NARROW: Layout = Layout { width: 80, region_named: false };
 
-fn read(note: &str, top: usize) -> NoteReading {
-    let options = Options { top, checklist: Checklist::all(&KNOWLEDGE.accounts) };
-    Analyst::new(&KNOWLEDGE, "north-america", options).unwrap().analyse("1", note)
+static ANALYST: LazyLock<Analyst<'static>> = LazyLock::new(|| {
+    let options = Options { top: 0, checklist: Checklist::all(&KNOWLEDGE.accounts) };
+    Analyst::new(&KNOWLEDGE, "north-america", options).unwrap()
+});
+
+fn read(note: &str) -> NoteReading<'_> {
+    ANALYST.analyse("1", note)
 }
 
 fn plain(text: &str) -> String {
@@ -22,13 +26,13 @@ fn plain(text: &str) -> String {
 
 #[test]
 fn the_view_of_a_note() {
-    let reading = read("Robin-sized, orange below, black hood, bobs tail. Bill glorby?", 0);
+    let reading = read("Robin-sized, orange below, black hood, bobs tail. Bill glorby?");
     insta::assert_snapshot!(plain(&view(&reading, NARROW)));
 }
 
 #[test]
 fn the_view_of_what_is_left_out() {
-    let reading = read("streaked breast, no wing bars, couldn't see the legs", 0);
+    let reading = read("streaked breast, no wing bars, couldn't see the legs");
     insta::assert_snapshot!(plain(&gaps_view(&reading, NARROW)));
 }
 
@@ -45,12 +49,12 @@ fn the_derivation() {
 
 #[test]
 fn the_json_of_a_mark() {
-    let reading = read("dark brown upper breast", 0);
+    let reading = read("dark brown upper breast");
     insta::assert_snapshot!(serde_json::to_string_pretty(&reading.birds[0].traits).unwrap());
 }
 
 #[test]
 fn a_note_without_a_mark_says_what_to_write() {
-    let reading = read("went for a walk with my neighbour", 0);
+    let reading = read("went for a walk with my neighbour");
     insta::assert_snapshot!(plain(&view(&reading, NARROW)));
 }

@@ -68,9 +68,12 @@ fn reading_to_traits(bencher: Bencher) {
 fn reading_to_json(bencher: Bencher) {
     let options = Options { top: 0, checklist: Checklist::all(&KNOWLEDGE.accounts) };
     let analyst = Analyst::new(&KNOWLEDGE, "north-america", options).unwrap();
-    bencher.counter(bytes()).bench(|| {
-        let json =
-            |n: &String| serde_json::to_vec(&analyst.analyse("1", black_box(n))).unwrap().len();
+    bencher.counter(bytes()).with_inputs(Vec::new).bench_refs(|line: &mut Vec<u8>| {
+        let json = |n: &String| {
+            line.clear();
+            analyst.analyse("1", black_box(n)).write_json(line).unwrap();
+            line.len()
+        };
         NOTES.iter().map(json).sum::<usize>()
     });
 }

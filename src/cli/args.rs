@@ -63,8 +63,12 @@ pub enum Command {
         rectrix season fen.md memo.srt --out season.parquet --out season.zip --site \"Quillmere Fen\"\n  \
         rectrix season log.csv --column note=log --column place=reach --rows bird --format csv")]
     Season(Box<super::season::args::SeasonArgs>),
-    /// Print the JSON Schema of the output of `read --format json`
-    Schema,
+    /// Print the JSON Schema of what `read --format json` or `season` writes
+    Schema {
+        /// Of which output
+        #[arg(value_enum, default_value_t = SchemaOf::Read, value_name = "COMMAND")]
+        of: SchemaOf,
+    },
     /// Look into the vocabulary, rules and accounts
     Lexicon {
         /// What to do
@@ -135,6 +139,15 @@ pub enum CompareFormat {
     Text,
     /// One indented JSON object
     Json,
+}
+
+/// Whose output a schema is of.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
+pub enum SchemaOf {
+    /// One note, as `read --format json` writes it
+    Read,
+    /// One line of the JSON Lines of `season`
+    Season,
 }
 
 /// How to print.

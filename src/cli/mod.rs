@@ -31,7 +31,7 @@ pub fn run() -> ExitCode {
         Command::Explain(note) => note_commands::explain(&args, note),
         Command::Compare(wanted) => compare::compare(&args, wanted),
         Command::Season(season) => season::season(&args, season),
-        Command::Schema => note_commands::schema(),
+        Command::Schema { of } => note_commands::schema(*of),
         Command::Lexicon { command } => match command {
             LexiconCommand::Check(check) => lexicon_commands::check(&args, check),
             LexiconCommand::Find(find) => lexicon_commands::find(&args, find),

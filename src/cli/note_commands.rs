@@ -1,6 +1,6 @@
 //! `read`, `gaps`, `explain` and `schema`.
 
-use super::args::{Args, Format, NoteArgs, ReadArgs};
+use super::args::{Args, Format, NoteArgs, ReadArgs, SchemaOf};
 use super::failure::Failure;
 use super::files::{knowledge, layers, render, standard_input, text_file, utf8};
 use rectrix::diagnostic::Source;
@@ -21,8 +21,12 @@ pub fn read(args: &Args, read: &ReadArgs) -> Result<ExitCode, Failure> {
     let options = Options { top: read.top, checklist: prior(&knowledge, read, &region)? };
     let analyst = Analyst::new(&knowledge, &region, options)?;
     let layout = layout(&read.note);
-    let stdout = anstream::stdout();
-    let mut out = io::BufWriter::new(stdout.lock());
+    // Styles are for people only; looking through data for them would cost more than making it.
+    let stdout: Box<dyn Write> = match read.format {
+        Format::Text => Box::new(anstream::stdout().lock()),
+        _ => Box::new(io::stdout().lock()),
+    };
+    let mut out = io::BufWriter::with_capacity(1 << 16, stdout);
     let mut printer = Printer::new(read.format, layout, &mut out)?;
     if read.each_line {
         if !read.note.text.is_empty() && read.note.text != ["-"] {
@@ -78,6 +82,8 @@ struct Printer {
     format: Format,
     layout: Layout,
     first: bool,
+    /// Kept from note to note, so that its room is used again.
+    line: Vec<u8>,
 }
 
 impl Printer {
@@ -87,10 +93,10 @@ impl Printer {
             csv::head(&mut rows).map_err(csv_failure)?;
             write_rows(rows, out)?;
         }
-        Ok(Self { format, layout, first: true })
+        Ok(Self { format, layout, first: true, line: Vec::new() })
     }
 
-    fn print(&mut self, reading: &NoteReading, out: &mut impl Write) -> Result<(), Failure> {
+    fn print(&mut self, reading: &NoteReading<'_>, out: &mut impl Write) -> Result<(), Failure> {
         let first = std::mem::replace(&mut self.first, false);
         match self.format {
             Format::Text => {
@@ -105,8 +111,10 @@ impl Printer {
                 writeln!(out).map_err(Failure::Write)
             }
             Format::Jsonl => {
-                serde_json::to_writer(&mut *out, reading).map_err(json_failure)?;
-                writeln!(out).map_err(Failure::Write)
+                self.line.clear();
+                reading.write_json(&mut self.line).map_err(json_failure)?;
+                self.line.push(b'\n');
+                out.write_all(&self.line).map_err(Failure::Write)
             }
             Format::Csv => {
                 let mut rows = ::csv::Writer::from_writer(Vec::new());
@@ -135,7 +143,9 @@ pub fn gaps(args: &Args, note_args: &NoteArgs) -> Result<ExitCode, Failure> {
     let knowledge = knowledge(&args.lexicon)?;
     let region = region(&knowledge, note_args.region.as_deref())?;
     let options = Options { top: 0, checklist: Checklist::all(&knowledge.accounts) };
-    let reading = Analyst::new(&knowledge, &region, options)?.analyse("1", &note(note_args)?);
+    let analyst = Analyst::new(&knowledge, &region, options)?;
+    let note = note(note_args)?;
+    let reading = analyst.analyse("1", &note);
     print(&gaps_view(&reading, layout(note_args)))
 }
 
@@ -149,9 +159,13 @@ pub fn explain(args: &Args, note_args: &NoteArgs) -> Result<ExitCode, Failure> {
     print(&derivation(&reader, &note, &reader.read(&note)))
 }
 
-/// Prints the JSON Schema.
-pub fn schema() -> Result<ExitCode, Failure> {
-    let text = serde_json::to_string_pretty(&rectrix::output::schema()).map_err(json_failure)?;
+/// Prints a JSON Schema.
+pub fn schema(of: SchemaOf) -> Result<ExitCode, Failure> {
+    let schema = match of {
+        SchemaOf::Read => rectrix::output::schema(),
+        SchemaOf::Season => rectrix::season::object::schema(),
+    };
+    let text = serde_json::to_string_pretty(&schema).map_err(json_failure)?;
     print(&format!("{text}\n"))
 }
 

@@ -5,7 +5,7 @@ use super::failure::Failure;
 use super::files::{layers, text_file};
 use super::note_commands::print;
 use rectrix::diagnostic::Source;
-use rectrix::grammar::spelling::suggestions;
+use rectrix::grammar::nearest::Nearest;
 use rectrix::knowledge::Knowledge;
 use rectrix::lexicon::entry::{Entry, entries};
 use rectrix::lexicon::{Layers, Lexicon};
@@ -106,7 +106,7 @@ fn term_of(
     match found.len() {
         1 => Ok(found.remove(0)),
         0 => {
-            let near = suggestions(lexicon, &form, 3);
+            let near = Nearest::of(lexicon).to(&form, 3);
             let hint = if near.is_empty() {
                 "`rectrix lexicon find PATTERN` finds terms".to_owned()
             } else {

@@ -1,6 +1,7 @@
 //! Dates and times in the forms in which people write them.
 
 use super::labels::Labels;
+use super::said;
 use jiff::civil;
 use serde::{Deserialize, Serialize};
 use std::fmt;
@@ -30,7 +31,7 @@ pub struct Date {
 
 impl Date {
     /// A date that exists.
-    fn new(year: Option<i16>, month: i8, day: i8) -> Option<Self> {
+    pub(super) fn new(year: Option<i16>, month: i8, day: i8) -> Option<Self> {
         // Without a year, 29 February may be.
         civil::Date::new(year.unwrap_or(2000), month, day).ok()?;
         Some(Self { year, month: Some(month), day: Some(day), either: false })
@@ -158,10 +159,30 @@ pub fn date_at(text: &str, labels: &Labels, order: DateOrder) -> Option<(Date, u
         at.one_of(&[',']);
         at.skip(&GAPS);
     }
-    let date = if at.peek()?.is_ascii_digit() {
-        from_number(&mut at, labels, order)?
+    let start = at;
+    let written = if at.peek()?.is_ascii_digit() {
+        from_number(&mut at, labels, order)
     } else {
-        from_month(&mut at, labels)?
+        from_month(&mut at, labels)
+    };
+    let date = match written {
+        Some(date) if date.year.is_none() || date.day.is_none() => {
+            // "12 May twenty twenty six"
+            match date.day.and(said::year_at(at.rest(), labels)) {
+                Some((year, length)) => {
+                    at.at += length;
+                    Date { year: Some(year), ..date }
+                }
+                None => date,
+            }
+        }
+        Some(date) => date,
+        None => {
+            at = start;
+            let (date, length) = said::date_at(at.rest(), labels)?;
+            at.at += length;
+            date
+        }
     };
     let ended = match at.peek() {
         None => true,

@@ -79,6 +79,14 @@ pub struct Labels {
     weekdays: FxHashSet<String>,
     ordinals: FxHashSet<String>,
     of: FxHashSet<String>,
+    /// Days as they are said, "third", by their numbers.
+    days: FxHashMap<String, i8>,
+    /// Whole numbers as they are said.
+    numbers: FxHashMap<String, i16>,
+    thousand: FxHashSet<String>,
+    and: FxHashSet<String>,
+    /// What may stand before a day that is said: "on the".
+    leads: FxHashSet<String>,
     weather: FxHashSet<String>,
     observers: FxHashSet<String>,
     small: FxHashSet<String>,
@@ -123,6 +131,14 @@ impl Labels {
                     }
                     continue;
                 }
+                "day" => {
+                    let words = entry.items("also").map(plain);
+                    out.days.extend(words.zip(1..));
+                    continue;
+                }
+                "thousand" => &mut out.thousand,
+                "and" => &mut out.and,
+                "leads-to-day" => &mut out.leads,
                 "weekday" => &mut out.weekdays,
                 "ordinal" => &mut out.ordinals,
                 "of" => &mut out.of,
@@ -135,6 +151,7 @@ impl Labels {
             };
             set.extend(words());
         }
+        out.numbers = numbers(lexicon);
         out.longest = out.fields.keys().map(|f| f.split(' ').count()).max().unwrap_or(0);
         out.marks = mark_words(lexicon);
         out.birds = bird_names(lexicon);
@@ -164,6 +181,31 @@ impl Labels {
     /// Whether a word is the "of" of "12th of May".
     pub fn is_of(&self, word: &str) -> bool {
         !word.is_empty() && self.of.contains(&word.to_lowercase())
+    }
+
+    /// The number of a day said as one of a row: "third".
+    pub fn day(&self, word: &str) -> Option<i8> {
+        self.days.get(&word.to_lowercase()).copied()
+    }
+
+    /// A whole number that is said.
+    pub fn number(&self, word: &str) -> Option<i16> {
+        self.numbers.get(&word.to_lowercase()).copied()
+    }
+
+    /// Whether a word makes thousands of the number before it.
+    pub fn is_thousand(&self, word: &str) -> bool {
+        self.thousand.contains(&word.to_lowercase())
+    }
+
+    /// Whether a word joins the parts of a number.
+    pub fn is_and(&self, word: &str) -> bool {
+        self.and.contains(&word.to_lowercase())
+    }
+
+    /// Whether a word may stand before a day that is said.
+    pub fn leads_to_day(&self, word: &str) -> bool {
+        self.leads.contains(&plain(word))
     }
 
     /// Whether a phrase is a time of day without a clock.
@@ -255,6 +297,20 @@ fn mark_words(lexicon: &Lexicon) -> FxHashSet<String> {
         .filter(|(_, node)| lexicon.vocabulary.kinds(*node) & wanted != 0)
         .map(|(word, _)| word.to_owned())
         .collect()
+}
+
+/// Single words that stand for whole numbers.
+fn numbers(lexicon: &Lexicon) -> FxHashMap<String, i16> {
+    let kind = lexicon.kinds.set_of(&["number"]);
+    let vocabulary = &lexicon.vocabulary;
+    let number = |node| {
+        let sense =
+            vocabulary.senses(node).iter().find(|s| s.kind.bit() & kind != 0 && !s.heard)?;
+        let number = vocabulary.record(sense).number.filter(|n| n.fract() == 0.0)?;
+        // Far below the limits of the type.
+        (1.0..=1000.0).contains(&number).then_some(number as i16)
+    };
+    vocabulary.single_words().filter_map(|(w, node)| Some((w.to_owned(), number(node)?))).collect()
 }
 
 /// Names of species and of groups.

@@ -48,6 +48,16 @@ impl SourceMap {
         self.segments.push(Segment { text, source, line });
     }
 
+    /// Leaves out what lies before byte `at` of the text.
+    pub fn cut(&mut self, text: &str, at: usize) {
+        let (source, line) = self.place(text, at);
+        self.segments.retain(|s| s.text > at);
+        for segment in &mut self.segments {
+            segment.text -= at;
+        }
+        self.segments.insert(0, Segment { text: 0, source, line });
+    }
+
     /// The byte and the line of the file for a byte of the text.
     pub fn place(&self, text: &str, at: usize) -> (u64, u64) {
         let upto = self.segments.partition_point(|s| s.text <= at);

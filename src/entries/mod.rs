@@ -15,6 +15,7 @@ pub mod map;
 pub mod markup;
 pub mod notebook;
 pub mod objects;
+pub mod said;
 pub mod subtitles;
 pub mod table;
 
@@ -25,6 +26,7 @@ pub use labels::{Field, Labels};
 pub use lines::{Line, Lines};
 pub use map::SourceMap;
 
+use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 use std::io::Read;
 use std::sync::Arc;
@@ -33,10 +35,11 @@ use std::sync::Arc;
 pub const MOST_ENTRY: usize = 64 * 1024;
 
 /// What stands at the head of an entry.
-#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize, JsonSchema)]
 pub struct Heading {
     /// The day, or as much of it as is known.
     #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[schemars(with = "Option<String>")]
     pub date: Option<Date>,
     /// The day as written.
     #[serde(default, skip_serializing_if = "Option::is_none")]
@@ -187,6 +190,8 @@ pub enum Trouble {
     Parted,
     /// A row with fewer or more fields than the head line: found, expected.
     Fields(usize, usize),
+    /// A row or an object without a note: nothing comes of it.
+    NoNote,
 }
 
 /// Takes what a reader finds, in the file's order.

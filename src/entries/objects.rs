@@ -7,7 +7,7 @@ use super::columns::{Column, columns, heading_of_row, told};
 use super::labels::Field;
 use super::lines::{Line, Lines};
 use super::map::SourceMap;
-use super::{Broken, Entry, Heading, Plan, Sink, Use};
+use super::{Broken, Entry, Heading, Plan, Remark, Sink, Trouble, Use};
 use serde::Deserialize;
 use serde_json::value::RawValue;
 use std::collections::BTreeMap;
@@ -143,12 +143,17 @@ fn object(
     }
     let cells: Vec<String> =
         all_names.iter().map(|n| members.get(n).map_or_else(String::new, |v| text_of(v))).collect();
-    let heading = heading_of_row(plan, columns, &all_names, cells.iter().map(String::as_str));
-    let note = columns
-        .iter()
-        .position(|c| *c == Column::Is(Field::Note))
-        .and_then(|at| members.get(&all_names[at]).map(|raw| (at, *raw)))
-        .filter(|(at, _)| !cells[*at].trim().is_empty());
+    let holds = |at: &usize| !cells[*at].trim().is_empty();
+    // Where this object has its note in a member of another name than the others, it is taken from there.
+    let at =
+        columns.iter().position(|c| *c == Column::Is(Field::Note)).filter(holds).or_else(|| {
+            let named = |n: &String| plan.labels.field(n) == Some(Field::Note);
+            (0..all_names.len()).find(|at| holds(at) && named(&all_names[*at]))
+        });
+    let other = cells.iter().enumerate();
+    let other = other.map(|(n, cell)| if Some(n) == at { "" } else { cell.as_str() });
+    let heading = heading_of_row(plan, columns, &all_names, other);
+    let note = at.and_then(|at| members.get(&all_names[at]).map(|raw| (at, *raw)));
     let mut from = line.start;
     let mut going = true;
     if let Some((at, raw)) = note {
@@ -161,6 +166,9 @@ fn object(
         sink_uses(sink, &mut from, Use::Note, span[1], line);
         let entry = Entry { text, map, span, heading: Arc::new(heading), file: None };
         going = sink.entry(entry);
+    }
+    if note.is_none() {
+        sink.remark(Remark { line: line.number, byte: line.start, what: Trouble::NoNote });
     }
     sink_uses(sink, &mut from, Use::Heading, line.end, line);
     if going { Ok(()) } else { Err(Broken::Stopped) }

@@ -2,6 +2,7 @@
 //! are one entry; its time within the recording is kept.
 
 use super::dates::DateOrder;
+use super::heading::{Reading, heading_of};
 use super::labels::Field;
 use super::lines::{Line, Lines};
 use super::map::SourceMap;
@@ -42,7 +43,8 @@ pub fn part<R: Read>(
     lines: &mut Lines<R>,
     sink: &mut dyn Sink,
 ) -> Result<(), Broken> {
-    let mut memo = Memo { plan, open: None, within: Within::Nothing, uses: Vec::new() };
+    let now = plan.heading.clone();
+    let mut memo = Memo { plan, now, open: None, within: Within::Nothing, uses: Vec::new() };
     let mut line = Line::default();
     let mut cues = 0usize;
     while lines.next(&mut line)? {
@@ -63,6 +65,8 @@ pub fn part<R: Read>(
 
 struct Memo<'a, 'p> {
     plan: &'a Plan<'p>,
+    /// What was said of day and place so far; it holds until something else is said.
+    now: Heading,
     open: Option<Open>,
     within: Within,
     uses: Vec<(Use, u64, u64)>,
@@ -184,8 +188,8 @@ impl Memo<'_, '_> {
         let mut going = true;
         if let Some(mut open) = self.open.take() {
             open.text.truncate(open.text.trim_end().len());
+            let mut heading = self.spoken_heading(&mut open);
             if !open.text.is_empty() {
-                let mut heading: Heading = self.plan.heading.clone();
                 if let Some(speaker) = &open.speaker {
                     let order = DateOrder::default();
                     heading.set(Field::Observer, speaker, self.plan.labels, order);
@@ -207,6 +211,40 @@ impl Memo<'_, '_> {
             sink.bytes(used, start, end);
         }
         if going { Ok(()) } else { Err(Broken::Stopped) }
+    }
+}
+
+impl Memo<'_, '_> {
+    /// Heading data that are said at the start of an entry: they are taken off its text.
+    fn spoken_heading(&mut self, open: &mut Open) -> Heading {
+        let Plan { labels, order, .. } = *self.plan;
+        let found = heading_of(&open.text, Reading { labels, order, marked: false });
+        if !found.dated {
+            return self.now.clone();
+        }
+        let (byte, _) = open.map.place(&open.text, found.used);
+        let end = if found.used < open.text.len() { byte } else { u64::MAX };
+        self.uses = std::mem::take(&mut self.uses)
+            .into_iter()
+            .flat_map(|(used, start, stop)| {
+                let cut = if used == Use::Note { end.clamp(start, stop) } else { start };
+                [(Use::Heading, start, cut), (used, cut, stop)]
+            })
+            .collect();
+        open.map.cut(&open.text, found.used);
+        open.text.drain(..found.used);
+        open.first = open.map.place(&open.text, 0).0;
+        let mut heading = self.now.clone();
+        for (field, value) in &found.fields {
+            heading.set(*field, value, labels, order);
+        }
+        if let Some(date) = found.date {
+            heading.date = Some(self.now.with_year(date));
+        }
+        self.now.date = heading.date;
+        self.now.date_as_written.clone_from(&heading.date_as_written);
+        self.now.place.clone_from(&heading.place);
+        heading
     }
 }
 

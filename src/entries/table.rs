@@ -297,6 +297,9 @@ fn entry(
     let heading = heading_of_row(plan, columns, names, row.cells.iter().map(|c| c.text.as_str()));
     let note = columns.iter().position(|c| *c == Column::Is(Field::Note));
     let note = note.filter(|n| row.cells.get(*n).is_some_and(|c| !c.text.trim().is_empty()));
+    if note.is_none() {
+        sink.remark(Remark { line: row.line, byte: row.start, what: Trouble::NoNote });
+    }
     let mut going = true;
     let mut span = None;
     if let Some(cell) = note.map(|n| std::mem::take(&mut row.cells[n])) {

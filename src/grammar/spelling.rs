@@ -142,9 +142,14 @@ struct Candidate {
     letters: u32,
 }
 
+/// The set of one letter.
+pub(super) const fn letter(byte: u8) -> u32 {
+    1 << (byte.to_ascii_lowercase() & 31)
+}
+
 /// Which letters a word has.
 fn letters(word: &str) -> u32 {
-    word.bytes().fold(0, |set, b| set | 1 << (b.to_ascii_lowercase() & 31))
+    word.bytes().fold(0, |set, b| set | letter(b))
 }
 
 impl Forms {
@@ -223,7 +228,7 @@ fn nearest_form(lexicon: &Lexicon, forms: &Forms, word: &str) -> Option<WordId> 
 }
 
 /// The kinds of a form's readings, those left out that only sound like it.
-fn written_kinds(lexicon: &Lexicon, node: Node) -> KindSet {
+pub(super) fn written_kinds(lexicon: &Lexicon, node: Node) -> KindSet {
     let senses = lexicon.vocabulary.senses(node).iter();
     senses.filter(|s| !s.heard).fold(0, |set, s| set | s.kind.bit())
 }
@@ -232,46 +237,4 @@ fn written_kinds(lexicon: &Lexicon, node: Node) -> KindSet {
 fn same(lexicon: &Lexicon, a: Node, b: Node) -> bool {
     let first = |n: Node| lexicon.vocabulary.senses(n).first().map(|s| (s.kind, s.term));
     first(a) == first(b)
-}
-
-/// The forms most like an unknown word, for the person to choose from: at most `count`. Forms that
-/// start with the same letter come first; the others are looked at only if those are too few.
-pub fn suggestions(lexicon: &Lexicon, word: &str, count: usize) -> Vec<String> {
-    let mut scratch = String::new();
-    normalise_into(word, &mut scratch);
-    let first = scratch.chars().next();
-    let alike = |form: &str| form.chars().next() == first;
-    let mut out = nearest(lexicon, &scratch, count, GOOD_LIKENESS, alike);
-    if out.len() < count {
-        let more = nearest(lexicon, &scratch, count, LEAST_LIKENESS, |_| true);
-        out.extend(more.into_iter().filter(|m| !out.contains(m)).collect::<Vec<_>>());
-        out.truncate(count);
-    }
-    out
-}
-
-/// The likeness (Jaro-Winkler) from which on forms of the same first letter are enough.
-const GOOD_LIKENESS: f64 = 0.84;
-/// The least likeness of a form worth telling.
-const LEAST_LIKENESS: f64 = 0.72;
-
-fn nearest(
-    lexicon: &Lexicon,
-    word: &str,
-    count: usize,
-    least: f64,
-    among: impl Fn(&str) -> bool,
-) -> Vec<String> {
-    let usable = |form: &str, node| {
-        form.len() >= 3 && written_kinds(lexicon, node) & lexicon.mendable != 0 && among(form)
-    };
-    let mut found: Vec<(f64, &str)> = lexicon
-        .vocabulary
-        .single_words()
-        .filter(|&(form, node)| usable(form, node))
-        .map(|(form, _)| (strsim::jaro_winkler(word, form), form))
-        .filter(|&(likeness, _)| likeness >= least)
-        .collect();
-    found.sort_by(|a, b| b.0.total_cmp(&a.0).then(a.1.cmp(b.1)));
-    found.into_iter().take(count).map(|(_, form)| form.to_owned()).collect()
 }

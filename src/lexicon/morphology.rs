@@ -44,6 +44,15 @@ pub fn with_s(word: &str) -> String {
     }
 }
 
+/// The plural of a form, bent at its last word; none where that word is a plural already.
+pub fn plural(form: &str) -> Option<String> {
+    const ALSO: [&str; 2] = ["mice", "ae"];
+    let last = form.rsplit([' ', '-']).next().unwrap_or(form);
+    let singular = ["ss", "us", "is"].iter().any(|e| last.ends_with(e));
+    let is_plural = (last.ends_with('s') && !singular) || ALSO.iter().any(|e| last.ends_with(e));
+    (!is_plural).then(|| bend_last(form, with_s))
+}
+
 /// The participle in -ing.
 pub fn with_ing(word: &str) -> String {
     if let Some(stem) = word.strip_suffix("ie") {
@@ -138,6 +147,16 @@ mod tests {
     #[case(with_ish, "brown", "brownish")]
     fn bends(#[case] how: fn(&str) -> String, #[case] word: &str, #[case] expected: &str) {
         assert_eq!(how(word), expected);
+    }
+
+    #[rstest]
+    #[case("wing bar", Some("wing bars"))]
+    #[case("tarsus", Some("tarsuses"))]
+    #[case("iris", Some("irises"))]
+    #[case("tail-feathers", None)]
+    #[case("titmice", None)]
+    fn a_plural_has_no_plural(#[case] form: &str, #[case] expected: Option<&str>) {
+        assert_eq!(plural(form).as_deref(), expected);
     }
 
     #[test]

@@ -6,7 +6,7 @@
 use super::context::{Context, read_context};
 use super::entry::Entry;
 use super::kinds::{Inflection, KindId, KindSet, Kinds, record_of};
-use super::morphology::{bend_last, with_ed, with_er, with_ing, with_ish, with_s};
+use super::morphology::{bend_last, plural, with_ed, with_er, with_ing, with_ish, with_s};
 use super::names::{Name, Names};
 use super::packed;
 use super::record::{Record, Slot};
@@ -392,7 +392,7 @@ impl Vocabulary {
                 let heard = Sense { bound: true, heard: true, ..sense };
                 self.add(form, heard, &mut taken);
                 if kind.inflection == Inflection::Noun {
-                    derived.push((bend_last(form, with_s), heard));
+                    derived.extend(plural(form).map(|many| (many, heard)));
                 }
             }
             self.terms.push(term);
@@ -547,7 +547,7 @@ fn derive(
     match inflection {
         // Verbs are bent when they are looked up.
         Inflection::None | Inflection::Verb => {}
-        Inflection::Noun => out.push((bend_last(form, with_s), sense)),
+        Inflection::Noun => out.extend(plural(form).map(|many| (many, sense))),
         Inflection::Ish => {
             let hedged = Sense { hedged: true, ..sense };
             out.push((bend_last(form, with_ish), hedged));

@@ -1,19 +1,21 @@
 //! From readings to the published shapes.
 
 use super::model::{
-    AnswerOut, Bird, Bytes, CandidateOut, GapOut, LookNextOut, NamedOut, Note, NoteReading,
+    AnswerOut, Bird, Bytes, CandidateOut, GapOut, LookNextOut, Mark, NamedOut, Note, NoteReading,
     ReasonOut, Repair, SetAside, TraitOut, Unplaced, Yardstick,
 };
 use crate::diagnostic::Diagnostics;
-use crate::gaps::{DescriptionMark, description, gaps};
-use crate::grammar::spelling::suggestions;
+use crate::gaps::{Description, DescriptionMark, State};
+use crate::grammar::nearest::Nearest;
 use crate::knowledge::Knowledge;
+use crate::lexicon::Lexicon;
 use crate::lexicon::names::Name;
 use crate::matching::{About, Candidate, Checklist, LookNext, Matcher, Reason};
-use crate::reading::{Fate, Named, Reader, Reading};
+use crate::reading::{Fate, Named, Reader, Reading, Segment};
 use crate::span::Span;
-use crate::traits::{Polarity, Trait};
+use crate::traits::{Polarity, Trait, Value};
 use rustc_hash::FxHashMap;
+use std::borrow::Cow;
 
 /// How many near terms are told for an unplaced word.
 const MOST_NEAREST: usize = 3;
@@ -29,16 +31,57 @@ pub struct Options {
     pub checklist: Checklist,
 }
 
+/// What stands first in a list of marks of one area.
+const FIRST: [&str; 7] = ["size", "build", "count", "mark", "colour", "pattern", "shape"];
+
 /// Reads notes and ranks species: everything the program says of a note.
 pub struct Analyst<'a> {
     knowledge: &'a Knowledge,
     reader: Reader<'a>,
     region: String,
+    region_title: String,
     matcher: Option<Matcher<'a>>,
-    description: Vec<DescriptionMark>,
-    /// The outside id of each value that has one.
-    pato: FxHashMap<Name, String>,
+    description: Description,
+    /// The marks of the description as JSON, one for each state.
+    ready: Vec<[String; State::ALL.len()]>,
+    pato: Pato<'a>,
+    nearest: Nearest<'a>,
+    first: [Name; FIRST.len()],
     options: Options,
+}
+
+/// The outside id of each value that has one.
+pub type Pato<'a> = FxHashMap<Name, &'a str>;
+
+/// Those of a lexicon.
+pub fn pato(lexicon: &Lexicon) -> Pato<'_> {
+    let terms = lexicon.vocabulary.terms.iter();
+    terms.filter_map(|t| t.pato.as_deref().map(|pato| (t.id, pato))).collect()
+}
+
+/// What a trait says, as published.
+pub fn mark<'a>(lexicon: &'a Lexicon, pato: &Pato<'a>, note: &'a str, one: &Trait) -> Mark<'a> {
+    let text = |name: Name| lexicon.names.text(name);
+    let some = |name: Name| name.is_some().then(|| text(name));
+    Mark {
+        area: text(one.area),
+        aspect: text(one.aspect),
+        value: match &one.value {
+            Value::Term(name) => Cow::Borrowed(text(*name)),
+            Value::Made(made) => Cow::Owned(made.clone()),
+        },
+        polarity: one.polarity,
+        certainty: one.certainty,
+        tone: some(one.tone),
+        extent: some(one.extent),
+        position: some(one.position),
+        relation: some(one.relation),
+        against: some(one.against),
+        mass_g: one.mass.map(|m| [rounded(m.low), rounded(m.high)]),
+        written_area: (one.written_area != one.area).then(|| text(one.written_area)),
+        pato: pato.get(&one.value.term()).copied(),
+        as_written: one.as_written(note),
+    }
 }
 
 impl<'a> Analyst<'a> {
@@ -51,59 +94,71 @@ impl<'a> Analyst<'a> {
         region: &str,
         options: Options,
     ) -> Result<Self, Diagnostics> {
+        let lexicon = &knowledge.lexicon;
         let matcher = if options.top > 0 { Some(Matcher::new(knowledge)?) } else { None };
+        let description = Description::of(lexicon);
+        let title = lexicon.others("region").find(|r| r.id == region).and_then(|r| r.get("title"));
         Ok(Self {
             knowledge,
             reader: knowledge.reader(region),
             region: region.to_owned(),
+            region_title: title.unwrap_or(region).to_owned(),
             matcher,
-            description: description(&knowledge.lexicon),
-            pato: knowledge
-                .lexicon
-                .vocabulary
-                .terms
-                .iter()
-                .filter_map(|t| t.pato.clone().map(|pato| (t.id, pato)))
-                .collect(),
+            ready: description.marks.iter().map(|m| State::ALL.map(|s| ready(m, s))).collect(),
+            description,
+            pato: pato(lexicon),
+            nearest: Nearest::of(lexicon),
+            first: FIRST.map(|aspect| lexicon.names.find(aspect)),
             options,
         })
     }
 
     /// Reads a note and works out all that is published of it.
-    pub fn analyse(&self, id: &str, text: &str) -> NoteReading {
-        let reading = self.reader.read(text);
+    pub fn analyse<'s>(&'s self, id: &'s str, text: &'s str) -> NoteReading<'s> {
+        let mut reading = self.reader.read(text);
+        let yardsticks = self.yardsticks(text, &reading);
+        let mut traits = std::mem::take(&mut reading.traits);
+        let topography = &self.knowledge.lexicon.topography;
+        traits.sort_by_key(|t| {
+            (t.bird, topography.order(t.area), self.aspect_order(t), t.parts.hull())
+        });
+        let birds = 1..=reading.birds;
         NoteReading {
-            note: Note { id: id.to_owned(), text: text.to_owned() },
-            region: self.region.clone(),
-            region_title: self.region_title(),
-            yardsticks: self.yardsticks(text, &reading),
-            birds: (1..=reading.birds).map(|bird| self.bird(text, &reading, bird)).collect(),
+            note: Note { id, text },
+            region: &self.region,
+            region_title: &self.region_title,
+            yardsticks,
+            birds: birds.map(|bird| self.bird(text, &reading, &traits, bird)).collect(),
             unplaced: reading.unplaced().map(|span| self.unplaced(text, span)).collect(),
-            set_aside: set_aside(text, &reading),
+            set_aside: set_aside(text, reading.segments),
             repairs: reading
                 .repairs
-                .iter()
+                .into_iter()
                 .map(|m| Repair {
-                    written: m.span.of(text).to_owned(),
+                    written: m.span.of(text),
                     span: bytes(m.span),
-                    read_as: m.read_as.clone(),
-                    kind: m.why.text().to_owned(),
+                    read_as: m.read_as.into(),
+                    kind: m.why.text(),
                 })
                 .collect(),
         }
     }
 
-    fn bird(&self, text: &str, reading: &Reading, number: u32) -> Bird {
-        let lexicon = &self.knowledge.lexicon;
-        let mut traits: Vec<&Trait> = reading.traits.iter().filter(|t| t.bird == number).collect();
-        traits.sort_by_key(|t| {
-            (lexicon.topography.order(t.area), self.aspect_order(t), t.parts.hull())
-        });
-        let traits: Vec<Trait> = traits.into_iter().cloned().collect();
+    /// One bird; `sorted` holds the traits of all, bird by bird.
+    fn bird<'s>(
+        &'s self,
+        text: &'s str,
+        reading: &Reading,
+        sorted: &[Trait],
+        number: u32,
+    ) -> Bird<'s> {
+        let start = sorted.partition_point(|t| t.bird < number);
+        let end = sorted.partition_point(|t| t.bird <= number);
+        let traits = &sorted[start..end];
         let named: Vec<Named> = reading.named.iter().filter(|n| n.of == number).copied().collect();
         let (candidates, none, look_next) = match &self.matcher {
             Some(matcher) if !traits.is_empty() || named.iter().any(|n| matcher.tells(n)) => {
-                self.ranked(matcher, reading, &traits, &named)
+                self.ranked(matcher, reading, traits, &named)
             }
             _ => (Vec::new(), None, Vec::new()),
         };
@@ -113,44 +168,44 @@ impl<'a> Analyst<'a> {
             named: named
                 .iter()
                 .map(|n| NamedOut {
-                    text: n.span.of(text).to_owned(),
+                    text: n.span.of(text),
                     span: bytes(n.span),
-                    bird: self.text(n.bird).to_owned(),
+                    bird: self.text(n.bird),
                     polarity: n.polarity,
                     certainty: n.certainty,
                     likeness: n.likeness,
                 })
                 .collect(),
-            gaps: gaps(lexicon, &self.description, &traits)
-                .into_iter()
-                .map(|gap| GapOut {
-                    mark: gap.mark.id.clone(),
-                    title: gap.mark.title.clone(),
-                    state: gap.state,
-                    why: gap.mark.why.clone(),
-                    look: gap.mark.look.clone(),
-                })
-                .collect(),
+            gaps: self.gaps(traits),
             candidates,
             none_of_these: none,
             look_next,
         }
     }
 
-    /// Sizes before colours before patterns, and so on, in the order of the kinds.
-    fn aspect_order(&self, one: &Trait) -> usize {
-        const FIRST: [&str; 7] = ["size", "build", "count", "mark", "colour", "pattern", "shape"];
-        let name = self.text(one.aspect);
-        FIRST.iter().position(|a| *a == name).unwrap_or(FIRST.len())
+    fn gaps(&self, traits: &[Trait]) -> Vec<GapOut<'_>> {
+        let told = self.description.told(traits);
+        let marks = self.description.marks.iter().zip(&self.ready).enumerate();
+        marks
+            .map(|(n, (mark, ready))| {
+                let state = told.state(n);
+                GapOut { ready: &ready[state as usize], ..gap(mark, state) }
+            })
+            .collect()
     }
 
-    fn ranked(
-        &self,
+    /// Sizes before colours before patterns, and so on.
+    fn aspect_order(&self, one: &Trait) -> usize {
+        self.first.iter().position(|&a| a == one.aspect).unwrap_or(FIRST.len())
+    }
+
+    fn ranked<'s>(
+        &'s self,
         matcher: &Matcher<'_>,
         reading: &Reading,
         traits: &[Trait],
         named: &[Named],
-    ) -> (Vec<CandidateOut>, Option<f32>, Vec<LookNextOut>) {
+    ) -> (Vec<CandidateOut<'s>>, Option<f32>, Vec<LookNextOut<'s>>) {
         let lexicon = &self.knowledge.lexicon;
         let checklist = matcher.where_told(&reading.tokens, &self.options.checklist);
         // Questions part more than the few candidates that are shown.
@@ -168,7 +223,12 @@ impl<'a> Analyst<'a> {
         )
     }
 
-    fn candidate(&self, one: &Candidate, traits: &[Trait], named: &[Named]) -> CandidateOut {
+    fn candidate<'s>(
+        &'s self,
+        one: &Candidate,
+        traits: &[Trait],
+        named: &[Named],
+    ) -> CandidateOut<'s> {
         let account = &self.knowledge.accounts[one.account];
         let form = &account.forms[one.form];
         let reason = |one: &Reason| {
@@ -194,9 +254,9 @@ impl<'a> Analyst<'a> {
             one.unrecorded.iter().map(|&i| self.in_words(shown[i])).collect();
         unrecorded.dedup();
         CandidateOut {
-            species: account.english.clone(),
-            scientific: account.scientific.clone(),
-            form: form.label.clone(),
+            species: &account.english,
+            scientific: &account.scientific,
+            form: &form.label,
             share: rounded(one.share),
             fits: reasons(&one.fits),
             conflicts: reasons(&one.conflicts),
@@ -204,11 +264,11 @@ impl<'a> Analyst<'a> {
         }
     }
 
-    fn question(&self, one: &LookNext) -> LookNextOut {
-        let species = |&account: &usize| self.knowledge.accounts[account].english.clone();
+    fn question<'s>(&'s self, one: &LookNext) -> LookNextOut<'s> {
+        let species = |&account: &usize| self.knowledge.accounts[account].english.as_str();
         LookNextOut {
-            area: self.text(one.area).to_owned(),
-            aspect: self.text(one.aspect).to_owned(),
+            area: self.text(one.area),
+            aspect: self.text(one.aspect),
             question: one.question.clone(),
             answers: one
                 .answers
@@ -220,11 +280,6 @@ impl<'a> Analyst<'a> {
                 .collect(),
             gain_bits: rounded(one.gain),
         }
-    }
-
-    fn region_title(&self) -> String {
-        let found = self.knowledge.lexicon.others("region").find(|r| r.id == self.region);
-        found.and_then(|r| r.get("title")).unwrap_or(&self.region).to_owned()
     }
 
     fn text(&self, name: Name) -> &str {
@@ -270,43 +325,26 @@ impl<'a> Analyst<'a> {
         }
     }
 
-    fn trait_out(&self, note: &str, one: &Trait) -> TraitOut {
-        let lexicon = &self.knowledge.lexicon;
-        let some = |name: Name| name.is_some().then(|| self.text(name).to_owned());
-        let pato = self.pato.get(&one.value.term()).cloned();
+    fn trait_out<'s>(&'s self, note: &'s str, one: &Trait) -> TraitOut<'s> {
         TraitOut {
             bird: one.bird,
-            area: self.text(one.area).to_owned(),
-            aspect: self.text(one.aspect).to_owned(),
-            value: one.value.text(lexicon).to_owned(),
-            polarity: one.polarity,
-            certainty: one.certainty,
-            tone: some(one.tone),
-            extent: some(one.extent),
-            position: some(one.position),
-            relation: some(one.relation),
-            against: some(one.against),
-            mass_g: one.mass.map(|m| [rounded(m.low), rounded(m.high)]),
-            written_area: (one.written_area != one.area)
-                .then(|| self.text(one.written_area).to_owned()),
-            pato,
-            as_written: one.as_written(note),
+            mark: mark(&self.knowledge.lexicon, &self.pato, note, one),
             span: bytes(one.span()),
             parts: one.parts.as_slice().iter().map(|&s| bytes(s)).collect(),
-            rule: self.knowledge.rules.rules[one.rule].name.clone(),
+            rule: &self.knowledge.rules.rules[one.rule].name,
         }
     }
 
-    fn yardsticks(&self, note: &str, reading: &Reading) -> Vec<Yardstick> {
+    fn yardsticks<'s>(&'s self, note: &'s str, reading: &Reading) -> Vec<Yardstick<'s>> {
         let lexicon = &self.knowledge.lexicon;
-        let mut out: Vec<Yardstick> = Vec::new();
+        let mut out: Vec<Yardstick<'_>> = Vec::new();
         for one in reading.traits.iter().filter(|t| t.against.is_some() && t.mass.is_some()) {
             let Some(mass) = lexicon.scale.mass(one.against) else {
                 continue;
             };
             let taken = match self.knowledge.account(one.against) {
-                Some(account) => account.english.clone(),
-                None => self.text(one.against).replace('-', " "),
+                Some(account) => Cow::Borrowed(account.english.as_str()),
+                None => Cow::Owned(self.text(one.against).replace('-', " ")),
             };
             let written = reading
                 .tokens
@@ -319,7 +357,7 @@ impl<'a> Analyst<'a> {
                             == one.against
                     })
                 })
-                .map_or_else(String::new, |t| t.span.of(note).to_owned());
+                .map_or("", |t| t.span.of(note));
             if !out.iter().any(|y| y.taken == taken) {
                 out.push(Yardstick { written, taken, mass_g: mass });
             }
@@ -327,28 +365,32 @@ impl<'a> Analyst<'a> {
         out
     }
 
-    fn unplaced(&self, note: &str, span: Span) -> Unplaced {
-        let text = span.of(note).to_owned();
-        let nearest = suggestions(&self.knowledge.lexicon, &text, MOST_NEAREST);
-        Unplaced { text, span: bytes(span), nearest }
+    fn unplaced<'s>(&'s self, note: &'s str, span: Span) -> Unplaced<'s> {
+        let text = span.of(note);
+        Unplaced { text, span: bytes(span), nearest: self.nearest.to(text, MOST_NEAREST) }
     }
 }
 
-fn set_aside(note: &str, reading: &Reading) -> Vec<SetAside> {
-    let word = |s: &&crate::reading::Segment| s.span.of(note).chars().any(char::is_alphanumeric);
-    reading
-        .segments
-        .iter()
-        .filter(word)
-        .filter_map(|segment| match &segment.fate {
-            Fate::SetAside(reason) => Some(SetAside {
-                text: segment.span.of(note).to_owned(),
-                span: bytes(segment.span),
-                reason: reason.to_string(),
-            }),
-            _ => None,
-        })
-        .collect()
+fn gap(mark: &DescriptionMark, state: State) -> GapOut<'_> {
+    let DescriptionMark { id, title, why, look } = mark;
+    GapOut { mark: id, title, state, why, look, ready: "" }
+}
+
+fn ready(mark: &DescriptionMark, state: State) -> String {
+    // An object of texts always has a text.
+    serde_json::to_string(&gap(mark, state)).unwrap_or_default()
+}
+
+fn set_aside(note: &str, segments: Vec<Segment>) -> Vec<SetAside<'_>> {
+    let mut out = Vec::with_capacity(segments.len() / 2);
+    for segment in segments {
+        let Fate::SetAside(reason) = segment.fate else { continue };
+        let text = segment.span.of(note);
+        if text.chars().any(char::is_alphanumeric) {
+            out.push(SetAside { text, span: bytes(segment.span), reason: reason.into() });
+        }
+    }
+    out
 }
 
 fn bytes(span: Span) -> Bytes {

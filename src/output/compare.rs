@@ -90,7 +90,8 @@ pub fn compare(
             let found: Vec<&Trait> =
                 noted.iter().filter(|t| records(lexicon, &comparer, t, &difference)).collect();
             if !found.is_empty() {
-                let words: Vec<String> = found.iter().map(|t| t.as_written(text)).collect();
+                let words: Vec<String> =
+                    found.iter().map(|t| t.as_written(text).into_owned()).collect();
                 mark.noted = Some(words.join("; "));
                 mark.favours = favoured(knowledge, matcher, species, &found);
             }

@@ -36,27 +36,27 @@ pub fn head<W: Write>(out: &mut Writer<W>) -> csv::Result<()> {
 ///
 /// # Errors
 /// What the writer says.
-pub fn rows<W: Write>(out: &mut Writer<W>, reading: &NoteReading) -> csv::Result<()> {
+pub fn rows<W: Write>(out: &mut Writer<W>, reading: &NoteReading<'_>) -> csv::Result<()> {
     for one in reading.birds.iter().flat_map(|b| &b.traits) {
-        let text = |value: &Option<String>| value.clone().unwrap_or_default();
-        let mass = |i: usize| one.mass_g.map_or_else(String::new, |m| m[i].to_string());
+        let mark = &one.mark;
+        let mass = |i: usize| mark.mass_g.map_or_else(String::new, |m| m[i].to_string());
         out.write_record([
-            reading.note.id.clone(),
-            one.bird.to_string(),
-            one.area.clone(),
-            one.aspect.clone(),
-            one.value.clone(),
-            text(&one.tone),
-            text(&one.extent),
-            text(&one.position),
-            one.polarity.text().to_owned(),
-            one.certainty.text().to_owned(),
-            mass(0),
-            mass(1),
-            one.as_written.clone(),
-            one.span[0].to_string(),
-            one.span[1].to_string(),
-            one.rule.clone(),
+            reading.note.id,
+            &one.bird.to_string(),
+            mark.area,
+            mark.aspect,
+            &mark.value,
+            mark.tone.unwrap_or_default(),
+            mark.extent.unwrap_or_default(),
+            mark.position.unwrap_or_default(),
+            mark.polarity.text(),
+            mark.certainty.text(),
+            &mass(0),
+            &mass(1),
+            &mark.as_written,
+            &one.span[0].to_string(),
+            &one.span[1].to_string(),
+            one.rule,
         ])?;
     }
     Ok(())

@@ -1,131 +1,190 @@
 //! The JSON contract: one object a note.
+//!
+//! The shapes borrow from the note and the lexicon; only what is put together is their own.
 
+use super::json::to_buffer;
 use crate::gaps::State;
 use crate::traits::{Certainty, Polarity};
 use schemars::{JsonSchema, Schema, schema_for};
-use serde::Serialize;
+use serde::ser::SerializeStruct;
+use serde::{Serialize, Serializer};
+use std::borrow::Cow;
 
 /// A byte range `[start, end)` in the note's text.
 pub type Bytes = [usize; 2];
 
 /// A note, read.
 #[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
-pub struct NoteReading {
+pub struct NoteReading<'a> {
     /// The note itself.
-    pub note: Note,
+    pub note: Note<'a>,
     /// The region whose yardsticks were taken, by id.
-    pub region: String,
+    pub region: &'a str,
     /// The same, for people.
-    pub region_title: String,
+    pub region_title: &'a str,
     /// What was taken for each bird that sizes are told by.
-    pub yardsticks: Vec<Yardstick>,
+    pub yardsticks: Vec<Yardstick<'a>>,
     /// The birds of the note.
-    pub birds: Vec<Bird>,
+    pub birds: Vec<Bird<'a>>,
     /// Words nobody could place.
-    pub unplaced: Vec<Unplaced>,
+    pub unplaced: Vec<Unplaced<'a>>,
     /// Words set aside on purpose.
-    pub set_aside: Vec<SetAside>,
+    pub set_aside: Vec<SetAside<'a>>,
     /// Changes made to the note's words before reading.
-    pub repairs: Vec<Repair>,
+    pub repairs: Vec<Repair<'a>>,
 }
 
 /// The note itself.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, JsonSchema)]
-pub struct Note {
+pub struct Note<'a> {
     /// Its id: its place in the input, from 1.
-    pub id: String,
+    pub id: &'a str,
     /// Its text; all byte ranges refer to it.
-    pub text: String,
+    pub text: &'a str,
 }
 
 /// A bird that a size was told by.
 #[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
-pub struct Yardstick {
+pub struct Yardstick<'a> {
     /// The note's word.
-    pub written: String,
+    pub written: &'a str,
     /// The species taken.
-    pub taken: String,
+    pub taken: Cow<'a, str>,
     /// Its mass in grams.
     pub mass_g: f32,
 }
 
 /// One bird of a note.
 #[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
-pub struct Bird {
+pub struct Bird<'a> {
     /// Its number in the note, from 1.
     pub bird: u32,
     /// Its field marks, in topographical order.
-    pub traits: Vec<TraitOut>,
+    pub traits: Vec<TraitOut<'a>>,
     /// Birds the note names, kept apart from the marks.
-    pub named: Vec<NamedOut>,
+    pub named: Vec<NamedOut<'a>>,
     /// The marks of a full description, and what the note says of each.
-    pub gaps: Vec<GapOut>,
+    pub gaps: Vec<GapOut<'a>>,
     /// The species that fit, best first. Suggestions for a person to judge.
-    pub candidates: Vec<CandidateOut>,
+    pub candidates: Vec<CandidateOut<'a>>,
     /// The share of belief that it is none of them, from 0 to 1; null without matching.
     pub none_of_these: Option<f32>,
     /// What to look at next to part the leading candidates, best first.
-    pub look_next: Vec<LookNextOut>,
+    pub look_next: Vec<LookNextOut<'a>>,
 }
 
-/// A field mark.
-#[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
-pub struct TraitOut {
-    /// Which bird of the note, from 1.
-    pub bird: u32,
+/// What a mark says, without where the note says it.
+#[derive(Clone, Debug, PartialEq, JsonSchema)]
+pub struct Mark<'a> {
     /// Where: the id of a standard area.
-    pub area: String,
+    pub area: &'a str,
     /// Which property: colour, pattern, shape, length, size, build, behaviour, ...
-    pub aspect: String,
+    pub aspect: &'a str,
     /// What was seen: the id of a term, or something measured, counted or compared.
-    pub value: String,
+    pub value: Cow<'a, str>,
     /// Whether it was seen, looked for and not there, or could not be seen.
     pub polarity: Polarity,
     /// Whether the observer was sure.
     pub certainty: Certainty,
     /// Pale, dark, bright, ...
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub tone: Option<String>,
+    pub tone: Option<&'a str>,
     /// How much of the area, or the marking that carries the colour.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub extent: Option<String>,
+    pub extent: Option<&'a str>,
     /// Where within the area.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub position: Option<String>,
+    pub position: Option<&'a str>,
     /// How it compares.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub relation: Option<String>,
+    pub relation: Option<&'a str>,
     /// What it is compared with.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub against: Option<String>,
+    pub against: Option<&'a str>,
     /// For sizes, the range of mass in grams.
-    #[serde(skip_serializing_if = "Option::is_none")]
     pub mass_g: Option<[f32; 2]>,
     /// The area as the note has it, where that is not the standard one: hood, cap, mask.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub written_area: Option<String>,
+    pub written_area: Option<&'a str>,
     /// The id of the value in the PATO vocabulary of qualities.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub pato: Option<String>,
+    pub pato: Option<&'a str>,
     /// The note's own words.
-    pub as_written: String,
+    pub as_written: Cow<'a, str>,
+}
+
+impl Mark<'_> {
+    /// Writes its fields as those of a larger object; `serde(flatten)` would do the same, slower.
+    ///
+    /// # Errors
+    /// What the object says.
+    pub fn fields<S: SerializeStruct>(&self, object: &mut S) -> Result<(), S::Error> {
+        object.serialize_field("area", self.area)?;
+        object.serialize_field("aspect", self.aspect)?;
+        object.serialize_field("value", &self.value)?;
+        object.serialize_field("polarity", &self.polarity)?;
+        object.serialize_field("certainty", &self.certainty)?;
+        if let Some(tone) = self.tone {
+            object.serialize_field("tone", tone)?;
+        }
+        if let Some(extent) = self.extent {
+            object.serialize_field("extent", extent)?;
+        }
+        if let Some(position) = self.position {
+            object.serialize_field("position", position)?;
+        }
+        if let Some(relation) = self.relation {
+            object.serialize_field("relation", relation)?;
+        }
+        if let Some(against) = self.against {
+            object.serialize_field("against", against)?;
+        }
+        if let Some(mass) = &self.mass_g {
+            object.serialize_field("mass_g", mass)?;
+        }
+        if let Some(area) = self.written_area {
+            object.serialize_field("written_area", area)?;
+        }
+        if let Some(pato) = self.pato {
+            object.serialize_field("pato", pato)?;
+        }
+        object.serialize_field("as_written", &self.as_written)
+    }
+
+    /// The most fields it has.
+    pub const FIELDS: usize = 14;
+}
+
+/// A field mark.
+#[derive(Clone, Debug, PartialEq, JsonSchema)]
+pub struct TraitOut<'a> {
+    /// Which bird of the note, from 1.
+    pub bird: u32,
+    /// What it says.
+    #[schemars(flatten)]
+    pub mark: Mark<'a>,
     /// From the first byte of the evidence to the last.
     pub span: Bytes,
     /// The pieces of the note that say it.
     pub parts: Vec<Bytes>,
     /// The rule that made it.
-    pub rule: String,
+    pub rule: &'a str,
+}
+
+impl Serialize for TraitOut<'_> {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        let mut object = serializer.serialize_struct("TraitOut", Mark::FIELDS + 4)?;
+        object.serialize_field("bird", &self.bird)?;
+        self.mark.fields(&mut object)?;
+        object.serialize_field("span", &self.span)?;
+        object.serialize_field("parts", &self.parts)?;
+        object.serialize_field("rule", self.rule)?;
+        object.end()
+    }
 }
 
 /// A bird that the note names.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, JsonSchema)]
-pub struct NamedOut {
+pub struct NamedOut<'a> {
     /// The note's words.
-    pub text: String,
+    pub text: &'a str,
     /// Where.
     pub span: Bytes,
     /// The bird's id.
-    pub bird: String,
+    pub bird: &'a str,
     /// Whether it is said to be one, not to be one, or could not be made out.
     pub polarity: Polarity,
     /// Whether the observer was sure.
@@ -136,28 +195,31 @@ pub struct NamedOut {
 
 /// A mark of a full description.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, JsonSchema)]
-pub struct GapOut {
+pub struct GapOut<'a> {
     /// Its id.
-    pub mark: String,
+    pub mark: &'a str,
     /// Its name.
-    pub title: String,
+    pub title: &'a str,
     /// What the note says of it.
     pub state: State,
     /// Why it matters.
-    pub why: String,
+    pub why: &'a str,
     /// What to look for.
-    pub look: String,
+    pub look: &'a str,
+    /// The same as JSON, made ready.
+    #[serde(skip)]
+    pub ready: &'a str,
 }
 
 /// A species that may be the bird.
 #[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
-pub struct CandidateOut {
+pub struct CandidateOut<'a> {
     /// English name.
-    pub species: String,
+    pub species: &'a str,
     /// Scientific name.
-    pub scientific: String,
+    pub scientific: &'a str,
     /// The form that fits best: adult male, juvenile, ...
-    pub form: String,
+    pub form: &'a str,
     /// The share of belief, from 0 to 1.
     pub share: f32,
     /// What speaks for it, strongest first.
@@ -185,65 +247,111 @@ pub struct ReasonOut {
 
 /// A mark to look at next.
 #[derive(Clone, Debug, PartialEq, Serialize, JsonSchema)]
-pub struct LookNextOut {
+pub struct LookNextOut<'a> {
     /// Where.
-    pub area: String,
+    pub area: &'a str,
     /// Which property.
-    pub aspect: String,
+    pub aspect: &'a str,
     /// The question in words.
     pub question: String,
     /// What each answer would favour.
-    pub answers: Vec<AnswerOut>,
+    pub answers: Vec<AnswerOut<'a>>,
     /// The expected gain in bits.
     pub gain_bits: f32,
 }
 
 /// An answer to such a question.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, JsonSchema)]
-pub struct AnswerOut {
+pub struct AnswerOut<'a> {
     /// What would be seen.
     pub value: String,
     /// The species that show it.
-    pub favours: Vec<String>,
+    pub favours: Vec<&'a str>,
 }
 
 /// A word nobody could place.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, JsonSchema)]
-pub struct Unplaced {
+pub struct Unplaced<'a> {
     /// The word.
-    pub text: String,
+    pub text: &'a str,
     /// Where.
     pub span: Bytes,
     /// Known terms nearest to it in spelling.
-    pub nearest: Vec<String>,
+    pub nearest: Vec<&'a str>,
 }
 
 /// A word set aside on purpose.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, JsonSchema)]
-pub struct SetAside {
+pub struct SetAside<'a> {
     /// The word.
-    pub text: String,
+    pub text: &'a str,
     /// Where.
     pub span: Bytes,
     /// Why.
-    pub reason: String,
+    pub reason: Cow<'a, str>,
 }
 
 /// A change made to the note's words before reading.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, JsonSchema)]
-pub struct Repair {
+pub struct Repair<'a> {
     /// The note's word.
-    pub written: String,
+    pub written: &'a str,
     /// Where.
     pub span: Bytes,
     /// What it was read as; empty where the words were left out.
-    pub read_as: String,
+    pub read_as: Cow<'a, str>,
     /// Why: `spelling`, `sound`, `run-together`, `split-word`, `spoken-sign`, `spoken-number`,
     /// `said-twice` or `taken-back`.
-    pub kind: String,
+    pub kind: &'a str,
+}
+
+impl NoteReading<'_> {
+    /// Writes it as JSON on one line, without a line end: the same bytes as by `serde_json`, faster.
+    ///
+    /// # Errors
+    /// None in practice: everything published has a shape that can be written.
+    pub fn write_json(&self, out: &mut Vec<u8>) -> serde_json::Result<()> {
+        put(out, "{\"note\":", &self.note)?;
+        put(out, ",\"region\":", self.region)?;
+        put(out, ",\"region_title\":", self.region_title)?;
+        put(out, ",\"yardsticks\":", &self.yardsticks)?;
+        out.extend_from_slice(b",\"birds\":[");
+        for (n, bird) in self.birds.iter().enumerate() {
+            out.extend_from_slice(if n > 0 { b"," } else { b"" });
+            bird.write_json(out)?;
+        }
+        put(out, "],\"unplaced\":", &self.unplaced)?;
+        put(out, ",\"set_aside\":", &self.set_aside)?;
+        put(out, ",\"repairs\":", &self.repairs)?;
+        out.push(b'}');
+        Ok(())
+    }
+}
+
+impl Bird<'_> {
+    fn write_json(&self, out: &mut Vec<u8>) -> serde_json::Result<()> {
+        put(out, "{\"bird\":", &self.bird)?;
+        put(out, ",\"traits\":", &self.traits)?;
+        put(out, ",\"named\":", &self.named)?;
+        out.extend_from_slice(b",\"gaps\":[");
+        for (n, gap) in self.gaps.iter().enumerate() {
+            out.extend_from_slice(if n > 0 { b"," } else { b"" });
+            out.extend_from_slice(gap.ready.as_bytes());
+        }
+        put(out, "],\"candidates\":", &self.candidates)?;
+        put(out, ",\"none_of_these\":", &self.none_of_these)?;
+        put(out, ",\"look_next\":", &self.look_next)?;
+        out.push(b'}');
+        Ok(())
+    }
+}
+
+fn put<T: Serialize + ?Sized>(out: &mut Vec<u8>, name: &str, value: &T) -> serde_json::Result<()> {
+    out.extend_from_slice(name.as_bytes());
+    to_buffer(value, out)
 }
 
 /// The JSON Schema of [`NoteReading`].
 pub fn schema() -> Schema {
-    schema_for!(NoteReading)
+    schema_for!(NoteReading<'_>)
 }

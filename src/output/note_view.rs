@@ -42,8 +42,8 @@ impl Mark {
 }
 
 /// The note in lines of at most `width` columns, each with its line of marks.
-pub fn note_view(reading: &NoteReading, width: usize, indent: &str) -> String {
-    let text = &reading.note.text;
+pub fn note_view(reading: &NoteReading<'_>, width: usize, indent: &str) -> String {
+    let text = reading.note.text;
     let placed: Vec<Bytes> =
         reading.birds.iter().flat_map(|b| &b.traits).flat_map(|t| t.parts.clone()).collect();
     let lost: Vec<Bytes> = reading.unplaced.iter().map(|u| u.span).collect();

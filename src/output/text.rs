@@ -1,6 +1,6 @@
 //! The terminal view of a note.
 
-use super::model::{Bird, CandidateOut, GapOut, LookNextOut, NoteReading, TraitOut};
+use super::model::{Bird, CandidateOut, GapOut, LookNextOut, Mark, NoteReading, TraitOut};
 use super::note_view::{ASIDE, LOST, PLACED, note_view};
 use crate::gaps::State;
 use crate::traits::{Certainty, Polarity};
@@ -21,7 +21,7 @@ pub struct Layout {
 }
 
 /// The whole view of a note, with styles as ANSI codes.
-pub fn view(reading: &NoteReading, layout: Layout) -> String {
+pub fn view(reading: &NoteReading<'_>, layout: Layout) -> String {
     let mut out = String::new();
     heading(&mut out, "Note", "= placed   ? not placed   (blank) set aside");
     out.push_str(&note_view(reading, layout.width, INDENT));
@@ -39,7 +39,7 @@ pub fn view(reading: &NoteReading, layout: Layout) -> String {
 }
 
 /// The view of what a note leaves out, alone.
-pub fn gaps_view(reading: &NoteReading, layout: Layout) -> String {
+pub fn gaps_view(reading: &NoteReading<'_>, layout: Layout) -> String {
     let mut out = String::new();
     heading(&mut out, "Note", "");
     out.push_str(&note_view(reading, layout.width, INDENT));
@@ -57,7 +57,7 @@ pub fn gaps_view(reading: &NoteReading, layout: Layout) -> String {
             };
             let _ = writeln!(out, "{INDENT}{:<14} {style}{}{style:#}", gap.title, gap.state.text());
             if gap.state == State::LeftOut || gap.state == State::Unseen {
-                wrapped(&mut out, &gap.why, layout.width, 17);
+                wrapped(&mut out, gap.why, layout.width, 17);
                 wrapped(&mut out, &format!("look: {}", gap.look), layout.width, 17);
             }
         }
@@ -76,7 +76,7 @@ pub(super) fn heading(out: &mut String, title: &str, note: &str) {
     out.push('\n');
 }
 
-fn marks(out: &mut String, bird: &Bird, width: usize) {
+fn marks(out: &mut String, bird: &Bird<'_>, width: usize) {
     heading(out, "Marks", "");
     if bird.traits.is_empty() {
         let _ = writeln!(out, "{INDENT}none: say a part and what was seen there, such as");
@@ -89,8 +89,8 @@ fn marks(out: &mut String, bird: &Bird, width: usize) {
         .set_content_arrangement(ContentArrangement::Dynamic)
         .set_width(u16::try_from(width.min(120)).unwrap_or(80));
     for group in grouped(&bird.traits) {
-        let first = group[0];
-        let areas: Vec<String> = group.iter().map(|t| t.area.replace('-', " ")).collect();
+        let first = &group[0].mark;
+        let areas: Vec<String> = group.iter().map(|t| t.mark.area.replace('-', " ")).collect();
         table.add_row([areas.join(", "), seen(first), quoted(&first.as_written)]);
     }
     for line in table.lines() {
@@ -99,16 +99,16 @@ fn marks(out: &mut String, bird: &Bird, width: usize) {
 }
 
 /// Traits that differ only in their area, because one word stands for several, are told together.
-fn grouped(traits: &[TraitOut]) -> Vec<Vec<&TraitOut>> {
-    let mut out: Vec<Vec<&TraitOut>> = Vec::new();
+fn grouped<'t, 'a>(traits: &'t [TraitOut<'a>]) -> Vec<Vec<&'t TraitOut<'a>>> {
+    let mut out: Vec<Vec<&'t TraitOut<'a>>> = Vec::new();
     for one in traits {
-        let same = |group: &&mut Vec<&TraitOut>| {
-            let first = group[0];
-            first.written_area == one.written_area
-                && one.written_area.is_some()
-                && first.parts == one.parts
-                && first.aspect == one.aspect
-                && first.value == one.value
+        let same = |group: &&mut Vec<&TraitOut<'_>>| {
+            let (first, mark) = (&group[0].mark, &one.mark);
+            first.written_area == mark.written_area
+                && mark.written_area.is_some()
+                && group[0].parts == one.parts
+                && first.aspect == mark.aspect
+                && first.value == mark.value
         };
         match out.iter_mut().find(same) {
             Some(group) => group.push(one),
@@ -119,14 +119,14 @@ fn grouped(traits: &[TraitOut]) -> Vec<Vec<&TraitOut>> {
 }
 
 /// What was seen, in words: `dark brown, in patches (not sure)`.
-pub fn seen(one: &TraitOut) -> String {
+pub fn seen(one: &Mark<'_>) -> String {
     let mut out = String::new();
     let value = one.value.replace('-', " ");
-    if let Some(tone) = one.tone.as_ref().filter(|t| **t != one.value) {
+    if let Some(tone) = one.tone.filter(|t| *t != one.value) {
         out.push_str(tone);
         out.push(' ');
     }
-    match one.aspect.as_str() {
+    match one.aspect {
         "mark" => {}
         "colour" | "pattern" | "shape" | "length" | "size" | "build" | "behaviour" => {
             out.push_str(&value);
@@ -141,7 +141,7 @@ pub fn seen(one: &TraitOut) -> String {
     if let Some([low, high]) = one.mass_g {
         let _ = write!(out, " ({low:.0}-{high:.0} g)");
     }
-    for more in [&one.position, &one.extent].into_iter().flatten() {
+    for more in [one.position, one.extent].into_iter().flatten() {
         let _ = write!(out, ", {}", more.replace('-', " "));
     }
     match one.polarity {
@@ -161,8 +161,8 @@ fn quoted(text: &str) -> String {
     format!("\"{}\"", text.split_whitespace().collect::<Vec<_>>().join(" "))
 }
 
-fn left_out(out: &mut String, gaps: &[GapOut], width: usize) {
-    let missing: Vec<&GapOut> =
+fn left_out(out: &mut String, gaps: &[GapOut<'_>], width: usize) {
+    let missing: Vec<&GapOut<'_>> =
         gaps.iter().filter(|g| matches!(g.state, State::LeftOut | State::Unseen)).collect();
     if missing.is_empty() {
         return;
@@ -179,7 +179,7 @@ fn left_out(out: &mut String, gaps: &[GapOut], width: usize) {
     }
 }
 
-fn candidates(out: &mut String, bird: &Bird, width: usize) {
+fn candidates(out: &mut String, bird: &Bird<'_>, width: usize) {
     let Some(none) = bird.none_of_these else {
         return;
     };
@@ -190,7 +190,7 @@ fn candidates(out: &mut String, bird: &Bird, width: usize) {
     let _ = writeln!(out, "{INDENT}{:>2}  none of these  {}", "-", percent(none));
 }
 
-fn candidate(out: &mut String, place: usize, one: &CandidateOut, width: usize) {
+fn candidate(out: &mut String, place: usize, one: &CandidateOut<'_>, width: usize) {
     let _ = writeln!(
         out,
         "{INDENT}{place:>2}  {HEAD}{}{HEAD:#}  {}  {ASIDE}{}, {}{ASIDE:#}",
@@ -221,7 +221,7 @@ fn percent(share: f32) -> String {
     format!("{:.digits$}%", share * 100.0)
 }
 
-fn questions(out: &mut String, questions: &[LookNextOut], width: usize) {
+fn questions(out: &mut String, questions: &[LookNextOut<'_>], width: usize) {
     if questions.is_empty() {
         return;
     }
@@ -243,7 +243,7 @@ pub(super) fn wrapped(out: &mut String, text: &str, width: usize, indent: usize)
     let _ = writeln!(out, "{}", textwrap::fill(text, options));
 }
 
-fn remarks(out: &mut String, reading: &NoteReading, layout: Layout) {
+fn remarks(out: &mut String, reading: &NoteReading<'_>, layout: Layout) {
     let mut lines = Vec::new();
     for one in &reading.unplaced {
         lines.push(match one.nearest.as_slice() {

@@ -1,17 +1,15 @@
 //! Reading one entry: its marks by bird, and what the description leaves out.
 
 use crate::entries::{Entry, SourceMap};
-use crate::gaps::{DescriptionMark, State, description};
+use crate::gaps::{Description, MarkSet, Told};
 use crate::knowledge::Knowledge;
 use crate::lexicon::Lexicon;
 use crate::lexicon::names::Name;
+use crate::output::build::{Pato, mark, pato};
+use crate::output::model::Mark;
 use crate::reading::{Reader, Reading};
 use crate::span::Span;
-use crate::traits::{Polarity, Trait};
-use rustc_hash::FxHashMap;
-
-/// Marks of a full description, one bit each.
-pub type MarkSet = u64;
+use crate::traits::Trait;
 
 /// When a description is good enough for a record, as the lexicon says.
 #[derive(Clone, Debug, Default)]
@@ -29,13 +27,11 @@ pub struct Desk<'a> {
     /// Everything the program knows.
     pub knowledge: &'a Knowledge,
     /// The marks of a full description.
-    pub description: Vec<DescriptionMark>,
+    pub description: Description,
     /// When a description is good enough.
     pub enough: Enough,
     reader: Reader<'a>,
-    pato: FxHashMap<Name, &'a str>,
-    /// Which marks of a description a trait speaks of, by area, aspect and whether it was unseen.
-    masks: FxHashMap<(Name, Name, bool), MarkSet>,
+    pato: Pato<'a>,
 }
 
 /// One bird of an entry.
@@ -45,20 +41,14 @@ pub struct BirdRead {
     pub bird: u32,
     /// Its traits in topographical order, by their places in the reading.
     pub traits: Vec<usize>,
-    /// Marks that were seen.
-    pub recorded: MarkSet,
-    /// Marks that were looked for and are not there.
-    pub absent: MarkSet,
-    /// Marks that could not be seen.
-    pub unseen: MarkSet,
-    /// Marks that the note does not speak of.
-    pub left_out: MarkSet,
+    /// What they say of each mark of a full description.
+    pub told: Told,
 }
 
 impl BirdRead {
     /// Whether the description is good enough for a record.
     pub const fn is_enough(&self, enough: &Enough) -> bool {
-        let told = self.recorded | self.absent;
+        let told = self.told.recorded | self.told.absent;
         told.count_ones() >= enough.least && told & enough.needs == enough.needs
     }
 }
@@ -93,21 +83,14 @@ fn place(map: &SourceMap, text: &str, span: Span) -> ([u64; 2], u64) {
 impl<'a> Desk<'a> {
     /// A desk for a region.
     pub fn new(knowledge: &'a Knowledge, region: &str) -> Self {
-        let description = description(&knowledge.lexicon);
+        let description = Description::of(&knowledge.lexicon);
         let enough = enough(&knowledge.lexicon, &description);
         Self {
             knowledge,
             reader: knowledge.reader(region),
-            pato: knowledge
-                .lexicon
-                .vocabulary
-                .terms
-                .iter()
-                .filter_map(|t| t.pato.as_deref().map(|pato| (t.id, pato)))
-                .collect(),
+            pato: pato(&knowledge.lexicon),
             description,
             enough,
-            masks: FxHashMap::default(),
         }
     }
 
@@ -123,16 +106,16 @@ impl<'a> Desk<'a> {
 
     /// The ids of the marks in a set.
     pub fn ids(&self, set: MarkSet) -> impl Iterator<Item = &str> {
-        let marked = move |i: &usize| set >> i & 1 == 1;
-        self.description
-            .iter()
-            .enumerate()
-            .filter(move |(i, _)| marked(i))
-            .map(|(_, m)| m.id.as_str())
+        self.description.of_set(set).map(|m| m.id.as_str())
+    }
+
+    /// What a trait says, as published.
+    pub fn mark<'s>(&'s self, note: &'s str, one: &Trait) -> Mark<'s> {
+        mark(&self.knowledge.lexicon, &self.pato, note, one)
     }
 
     /// Reads an entry.
-    pub fn read<'e>(&mut self, entry: &'e Entry, file: &'e str) -> Read<'e> {
+    pub fn read<'e>(&self, entry: &'e Entry, file: &'e str) -> Read<'e> {
         let reading = self.reader.read(&entry.text);
         let birds = self.birds(&reading);
         let mut named: Vec<Name> = Vec::new();
@@ -150,7 +133,7 @@ impl<'a> Desk<'a> {
         Read { entry, file: entry.file.as_deref().unwrap_or(file), reading, birds, named }
     }
 
-    fn birds(&mut self, reading: &Reading) -> Vec<BirdRead> {
+    fn birds(&self, reading: &Reading) -> Vec<BirdRead> {
         let lexicon = &self.knowledge.lexicon;
         let mut order: Vec<usize> = (0..reading.traits.len()).collect();
         order.sort_by_key(|&i| {
@@ -163,65 +146,24 @@ impl<'a> Desk<'a> {
             if out.last().is_none_or(|b| b.bird != one.bird) {
                 out.push(BirdRead { bird: one.bird, ..BirdRead::default() });
             }
-            let mask = self.mask(one);
-            let Some(bird) = out.last_mut() else {
-                continue;
-            };
-            bird.traits.push(i);
-            *match one.polarity {
-                Polarity::Present => &mut bird.recorded,
-                Polarity::Absent => &mut bird.absent,
-                Polarity::Unseen => &mut bird.unseen,
-            } |= mask;
+            if let Some(bird) = out.last_mut() {
+                bird.traits.push(i);
+            }
         }
-        let all = (0..self.description.len()).fold(0, |set, i| set | 1 << i);
         for bird in &mut out {
-            // As in a single note: what was seen stands before what was not.
-            bird.absent &= !bird.recorded;
-            bird.unseen &= !(bird.recorded | bird.absent);
-            bird.left_out = all & !(bird.recorded | bird.absent | bird.unseen);
+            bird.told = self.description.told(bird.traits.iter().map(|&i| &reading.traits[i]));
         }
         out
     }
-
-    fn mask(&mut self, one: &Trait) -> MarkSet {
-        let key = (one.area, one.aspect, one.polarity == Polarity::Unseen);
-        if let Some(mask) = self.masks.get(&key) {
-            return *mask;
-        }
-        let lexicon = &self.knowledge.lexicon;
-        let mask = self
-            .description
-            .iter()
-            .take(MarkSet::BITS as usize)
-            .enumerate()
-            .filter(|(_, mark)| mark.holds(lexicon, one))
-            .fold(0, |set, (i, _)| set | 1 << i);
-        self.masks.insert(key, mask);
-        mask
-    }
-
-    /// What a bird's description says of a mark.
-    pub const fn state(bird: &BirdRead, mark: usize) -> State {
-        if bird.recorded >> mark & 1 == 1 {
-            State::Recorded
-        } else if bird.absent >> mark & 1 == 1 {
-            State::Absent
-        } else if bird.unseen >> mark & 1 == 1 {
-            State::Unseen
-        } else {
-            State::LeftOut
-        }
-    }
 }
 
-fn enough(lexicon: &Lexicon, description: &[DescriptionMark]) -> Enough {
+fn enough(lexicon: &Lexicon, description: &Description) -> Enough {
     let Some(entry) = lexicon.others("note").find(|e| e.get("role") == Some("record")) else {
         return Enough::default();
     };
     let needs = entry
         .items("needs")
-        .filter_map(|id| description.iter().position(|m| m.id == id))
+        .filter_map(|id| description.marks.iter().position(|m| m.id == id))
         .fold(0, |set, i| set | 1 << i);
     Enough {
         least: entry.get("least").and_then(|n| n.parse().ok()).unwrap_or(0),

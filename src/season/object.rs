@@ -5,18 +5,23 @@
 use super::desk::{BirdRead, Desk, Read};
 use super::rows::is_word;
 use crate::entries::{Entry, Heading, SourceMap};
-use crate::lexicon::names::Name;
-use crate::output::build::rounded;
+use crate::output::json::to_buffer;
+use crate::output::model::Mark;
 use crate::reading::Fate;
 use crate::span::Span;
 use crate::traits::Trait;
-use serde::ser::SerializeSeq;
+use schemars::{JsonSchema, Schema, schema_for};
+use serde::ser::{SerializeSeq, SerializeStruct};
 use serde::{Serialize, Serializer};
 
-#[derive(Serialize)]
+/// Where an entry stands.
+#[derive(Serialize, JsonSchema)]
 struct Source<'a> {
+    /// The file.
     file: &'a str,
+    /// The line, from 1.
     line: u64,
+    /// The first byte in the file and the one behind the last.
     bytes: [u64; 2],
 }
 
@@ -40,7 +45,7 @@ pub fn parted(entry: &Entry, file: &str, out: &mut Vec<u8>) -> serde_json::Resul
         note: &entry.text,
         map: &entry.map,
     };
-    serde_json::to_writer(&mut *out, &parted)?;
+    to_buffer(&parted, out)?;
     out.push(b'\n');
     Ok(())
 }
@@ -49,25 +54,41 @@ fn source<'a>(entry: &Entry, file: &'a str) -> Source<'a> {
     Source { file, line: entry.map.first_line(), bytes: entry.span }
 }
 
-#[derive(Serialize)]
+/// An entry, read.
+#[derive(Serialize, JsonSchema)]
 struct Row<'a> {
+    /// Where it stands.
     source: Source<'a>,
     #[serde(flatten)]
     heading: &'a Heading,
+    /// The note itself.
     note: &'a str,
+    /// Its birds with their marks; none where no mark was found.
+    #[schemars(with = "Vec<Bird<'_>>")]
     birds: Birds<'a>,
+    /// Birds named by the observer, by their ids.
     named: Vec<&'a str>,
+    /// Words nobody could place.
+    #[schemars(with = "Vec<Word<'_>>")]
     unplaced: Words<'a>,
+    /// Words set aside on purpose.
+    #[schemars(with = "Vec<Word<'_>>")]
     set_aside: Words<'a>,
-    #[serde(skip_serializing_if = "Vec::is_empty")]
+    /// Changes made to the note's words before reading.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
     repairs: Vec<Repair<'a>>,
 }
 
-#[derive(Serialize)]
+/// A change made to the note's words before reading.
+#[derive(Serialize, JsonSchema)]
 struct Repair<'a> {
+    /// The note's word.
     written: &'a str,
+    /// Its bytes in the note.
     span: [usize; 2],
+    /// What it was read as; empty where the words were left out.
     read_as: &'a str,
+    /// Why, as in the readings of single notes.
     kind: &'static str,
 }
 
@@ -84,20 +105,27 @@ impl Serialize for Birds<'_> {
                 bird: bird.bird,
                 traits: Traits { desk: self.desk, read: self.read, bird },
                 enough: bird.is_enough(&self.desk.enough),
-                unseen: self.desk.ids(bird.unseen).collect(),
-                left_out: self.desk.ids(bird.left_out).collect(),
+                unseen: self.desk.ids(bird.told.unseen).collect(),
+                left_out: self.desk.ids(bird.told.left_out).collect(),
             })?;
         }
         list.end()
     }
 }
 
-#[derive(Serialize)]
+/// A bird of the entry.
+#[derive(Serialize, JsonSchema)]
 struct Bird<'a> {
+    /// Its number in the note, from 1.
     bird: u32,
+    /// Its field marks, in topographical order.
+    #[schemars(with = "Vec<PlacedMark<'_>>")]
     traits: Traits<'a>,
+    /// Whether the description is good enough for a record, by the lexicon's measure.
     enough: bool,
+    /// Marks of a full description that could not be seen.
     unseen: Vec<&'a str>,
+    /// Marks of a full description of which the note does not speak.
     left_out: Vec<&'a str>,
 }
 
@@ -111,61 +139,44 @@ impl Serialize for Traits<'_> {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         let mut list = serializer.serialize_seq(Some(self.bird.traits.len()))?;
         for &at in &self.bird.traits {
-            list.serialize_element(&mark(self.desk, self.read, &self.read.reading.traits[at]))?;
+            list.serialize_element(&placed(self.desk, self.read, &self.read.reading.traits[at]))?;
         }
         list.end()
     }
 }
 
-#[derive(Serialize)]
-struct Mark<'a> {
-    area: &'a str,
-    aspect: &'a str,
-    value: &'a str,
-    polarity: &'a str,
-    certainty: &'a str,
-    #[serde(skip_serializing_if = "Option::is_none")]
-    tone: Option<&'a str>,
-    #[serde(skip_serializing_if = "Option::is_none")]
-    extent: Option<&'a str>,
-    #[serde(skip_serializing_if = "Option::is_none")]
-    position: Option<&'a str>,
-    #[serde(skip_serializing_if = "Option::is_none")]
-    relation: Option<&'a str>,
-    #[serde(skip_serializing_if = "Option::is_none")]
-    against: Option<&'a str>,
-    #[serde(skip_serializing_if = "Option::is_none")]
-    mass_g: Option<[f32; 2]>,
-    #[serde(skip_serializing_if = "Option::is_none")]
-    written_area: Option<&'a str>,
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pato: Option<&'a str>,
-    as_written: String,
+/// A field mark.
+#[derive(JsonSchema)]
+struct PlacedMark<'a> {
+    #[schemars(flatten)]
+    mark: Mark<'a>,
+    /// Its bytes in the note.
     span: [usize; 2],
+    /// The line of the file, from 1.
     line: u64,
+    /// Its bytes in the file.
     bytes: [u64; 2],
+    /// The rule that made it.
     rule: &'a str,
 }
 
-fn mark<'a>(desk: &'a Desk<'a>, read: &'a Read<'a>, one: &'a Trait) -> Mark<'a> {
-    let some = |name: Name| name.is_some().then(|| desk.text(name));
+impl Serialize for PlacedMark<'_> {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        let mut object = serializer.serialize_struct("Mark", Mark::FIELDS + 4)?;
+        self.mark.fields(&mut object)?;
+        object.serialize_field("span", &self.span)?;
+        object.serialize_field("line", &self.line)?;
+        object.serialize_field("bytes", &self.bytes)?;
+        object.serialize_field("rule", self.rule)?;
+        object.end()
+    }
+}
+
+fn placed<'a>(desk: &'a Desk<'a>, read: &'a Read<'a>, one: &'a Trait) -> PlacedMark<'a> {
     let span = one.span();
     let (bytes, line) = read.place(span);
-    Mark {
-        area: desk.text(one.area),
-        aspect: desk.text(one.aspect),
-        value: one.value.text(&desk.knowledge.lexicon),
-        polarity: one.polarity.text(),
-        certainty: one.certainty.text(),
-        tone: some(one.tone),
-        extent: some(one.extent),
-        position: some(one.position),
-        relation: some(one.relation),
-        against: some(one.against),
-        mass_g: one.mass.map(|m| [rounded(m.low), rounded(m.high)]),
-        written_area: (one.written_area != one.area).then(|| desk.text(one.written_area)),
-        pato: desk.pato(one),
-        as_written: one.as_written(&read.entry.text),
+    PlacedMark {
+        mark: desk.mark(&read.entry.text, one),
         span: [span.start, span.end],
         line,
         bytes,
@@ -179,12 +190,18 @@ struct Words<'a> {
     aside: bool,
 }
 
-#[derive(Serialize)]
+/// A word of the note.
+#[derive(Serialize, JsonSchema)]
 struct Word<'a> {
+    /// The word.
     text: &'a str,
+    /// Its bytes in the note.
     span: [usize; 2],
+    /// The line of the file, from 1.
     line: u64,
+    /// Its bytes in the file.
     bytes: [u64; 2],
+    /// Why it was set aside.
     #[serde(skip_serializing_if = "Option::is_none")]
     reason: Option<&'a str>,
 }
@@ -236,7 +253,12 @@ pub fn object(desk: &Desk<'_>, read: &Read<'_>, out: &mut Vec<u8>) -> serde_json
             })
             .collect(),
     };
-    serde_json::to_writer(&mut *out, &row)?;
+    to_buffer(&row, out)?;
     out.push(b'\n');
     Ok(())
+}
+
+/// The JSON Schema of the objects of [`object`], one a line.
+pub fn schema() -> Schema {
+    schema_for!(Row<'_>)
 }

@@ -1,10 +1,11 @@
 //! The report of a season: what observers leave out, words not placed, descriptions good enough for a
 //! record. One page that stands by itself, or the same as Markdown.
 
-use super::desk::{Desk, MarkSet};
+use super::desk::Desk;
 use super::plots;
 use super::tally::{Described, Habit, Tally};
-use crate::grammar::spelling::suggestions;
+use crate::gaps::MarkSet;
+use crate::grammar::nearest::Nearest;
 use minijinja::{Environment, context};
 use serde::Serialize;
 use std::collections::BTreeMap;
@@ -111,18 +112,20 @@ fn quoted(word: &str) -> String {
 }
 
 fn words(desk: &Desk<'_>, tally: &Tally) -> Vec<Word> {
+    let near = Nearest::of(&desk.knowledge.lexicon);
     tally
         .ranked()
         .into_iter()
         .take(MOST_WORDS)
         .map(|(word, lost)| {
-            let nearest = suggestions(&desk.knowledge.lexicon, word, MOST_NEAR)
+            let nearest = near
+                .to(word, MOST_NEAR)
                 .into_iter()
                 .find(|near| strsim::jaro_winkler(near, word) >= NEAR);
             Word {
                 add: nearest.map_or_else(
                     || format!("rectrix lexicon add {} --as TERM", quoted(word)),
-                    |near| format!("rectrix lexicon add {} --as {}", quoted(word), quoted(&near)),
+                    |near| format!("rectrix lexicon add {} --as {}", quoted(word), quoted(near)),
                 ),
                 aside: format!("rectrix lexicon add {}", quoted(word)),
                 word: word.to_owned(),
@@ -137,14 +140,7 @@ fn words(desk: &Desk<'_>, tally: &Tally) -> Vec<Word> {
 }
 
 fn titles(desk: &Desk<'_>, set: MarkSet) -> String {
-    let marked = |i: &usize| set >> i & 1 == 1;
-    let all: Vec<&str> = desk
-        .description
-        .iter()
-        .enumerate()
-        .filter(|(i, _)| marked(i))
-        .map(|(_, m)| m.title.as_str())
-        .collect();
+    let all: Vec<&str> = desk.description.of_set(set).map(|m| m.title.as_str()).collect();
     all.join(", ")
 }
 
@@ -177,6 +173,7 @@ pub fn report(
     let all = summed(tally, |_, _| ()).remove(&()).unwrap_or_default();
     let mut marks: Vec<Mark> = desk
         .description
+        .marks
         .iter()
         .enumerate()
         .map(|(n, mark)| Mark {

@@ -187,7 +187,7 @@ fn bird_rows(desk: &Desk<'_>, read: &Read<'_>, out: &mut dyn Cells) {
             left = rest;
             out.text(filled(&said(desk, read, cell)));
         }
-        let left_out: Vec<&str> = desk.ids(bird.left_out).collect();
+        let left_out: Vec<&str> = desk.ids(bird.told.left_out).collect();
         out.text(filled(&left_out.join("; ")));
         out.text(filled(&unplaced.join("; ")));
         out.text(Some(&read.entry.text));

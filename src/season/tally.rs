@@ -4,8 +4,9 @@
 //! the same however the work was shared out. Its memory is bounded: lists are cut at fixed lengths
 //! and say how much longer they would be.
 
-use super::desk::{Desk, MarkSet, Read};
+use super::desk::{Desk, Read};
 use super::rows::is_word;
+use crate::gaps::MarkSet;
 use crate::reading::Fate;
 use rustc_hash::FxHashMap;
 use serde::Serialize;
@@ -211,9 +212,9 @@ impl Tally {
             let habit = self.habits.entry(key).or_default();
             habit.birds += 1;
             habit.enough += u64::from(enough);
-            habit.left_out.resize(desk.description.len(), 0);
+            habit.left_out.resize(desk.description.marks.len(), 0);
             for (mark, count) in habit.left_out.iter_mut().enumerate() {
-                *count += bird.left_out >> mark & 1;
+                *count += bird.told.left_out >> mark & 1;
             }
             if keep.descriptions {
                 let list = if enough { &mut self.good } else { &mut self.poor };
@@ -222,8 +223,8 @@ impl Tally {
                     observer: heading.observer.clone().unwrap_or_default(),
                     date: heading.date.map(|d| d.to_string()).unwrap_or_default(),
                     note: start_of(text),
-                    told: bird.recorded | bird.absent,
-                    left_out: bird.left_out,
+                    told: bird.told.recorded | bird.told.absent,
+                    left_out: bird.told.left_out,
                     named: read.named.iter().map(|n| desk.text(*n).replace('-', " ")).collect(),
                 });
             }

@@ -117,6 +117,11 @@ fn about_file(out: &mut String, file: &FileAccount) {
         let _ = write!(out, "; {columns}");
     }
     let _ = writeln!(out, "; {}", counted(file.entries, "entry", "entries"));
+    let (noteless, first) = file.noteless;
+    if noteless > 0 {
+        let rows = counted(noteless, "row without a note gives", "rows without a note give");
+        let _ = writeln!(out, "  {rows} no entry; the first is in line {first}");
+    }
     for remark in file.remarks.iter().take(SHOWN) {
         let _ =
             writeln!(out, "  line {} (byte {}): {}", remark.line, remark.byte, say(&remark.what));
@@ -134,6 +139,7 @@ fn say(what: &Trouble) -> String {
              if many are wrong, add --encoding NAME"
                 .to_owned()
         }
+        Trouble::NoNote => "there is no note in it".to_owned(),
         Trouble::Parted => "an entry longer than 64 KB was parted here".to_owned(),
         Trouble::Fields(found, expected) => {
             format!("the row has {found} fields and not {expected}; it was kept")
@@ -180,6 +186,7 @@ pub fn json(tally: &Tally, files: &[FileAccount]) -> String {
             "used": named(f.uses),
             "remark_count": f.remark_count,
             "undecodable_lines": f.damaged,
+            "rows_without_a_note": f.noteless.0,
             "remarks": f.remarks.iter().map(|r| json!({
                 "line": r.line, "byte": r.byte, "what": say(&r.what),
             })).collect::<Vec<_>>(),

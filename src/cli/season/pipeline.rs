@@ -62,7 +62,9 @@ pub struct FileAccount {
     pub remarks: Vec<Remark>,
     /// How many remarks there are in all.
     pub remark_count: u64,
-    /// How many of them are of lines that could not be decoded.
+    /// Rows or objects without a note: how many, and the line of the first.
+    pub noteless: (u64, u64),
+    /// How many remarks are of lines that could not be decoded.
     pub damaged: u64,
 }
 
@@ -121,10 +123,10 @@ pub fn run(
         for _ in 0..work.threads {
             let (waiting, done, kinds) = (Arc::clone(&waiting), done.clone(), kinds.clone());
             scope.spawn(move || {
-                let mut desk = Desk::new(work.knowledge, &work.region);
+                let desk = Desk::new(work.knowledge, &work.region);
                 // The lock is held while waiting, and only then.
                 while let Some(job) = next(&waiting) {
-                    if done.send(read(&mut desk, &kinds, job, work)).is_err() {
+                    if done.send(read(&desk, &kinds, job, work)).is_err() {
                         return;
                     }
                 }
@@ -152,7 +154,7 @@ fn next(waiting: &Mutex<Receiver<Job>>) -> Option<Job> {
     waiting.lock().ok()?.recv().ok()
 }
 
-fn read(desk: &mut Desk<'_>, kinds: &[Kind], job: Job, work: &Work<'_>) -> Done {
+fn read(desk: &Desk<'_>, kinds: &[Kind], job: Job, work: &Work<'_>) -> Done {
     let mut tally = Tally::default();
     let mut makers: Vec<_> = kinds.iter().map(Kind::empty).collect();
     let mut failed = None;
@@ -258,6 +260,11 @@ impl Sink for Batches {
     }
 
     fn remark(&mut self, remark: Remark) {
+        if remark.what == entries::Trouble::NoNote {
+            let (count, first) = self.account.noteless;
+            self.account.noteless = (count + 1, if count == 0 { remark.line } else { first });
+            return;
+        }
         self.account.remark_count += 1;
         self.account.damaged += u64::from(remark.what == entries::Trouble::Undecodable);
         if self.account.remarks.len() < MOST_REMARKS {
