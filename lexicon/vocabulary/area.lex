@@ -310,6 +310,8 @@ area foreneck
   means   the front of the neck, below the throat
 
 area collar
+  at      neck ringed
+  at      neck band
   at      throat around
   at      nape around
   at      neck around
@@ -772,6 +774,7 @@ area bill-ring
   at      bill-tip ringed
   also    bill band, ring on the bill, ring around the bill, band on the bill, ring round the bill
   at      bill band
+  at      bill ringed
   within  bill
   optional yes
   share   0.2
