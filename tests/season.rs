@@ -156,6 +156,8 @@ fn bad_input_is_told_with_its_place_and_changes_nothing() {
     assert!(code == 2 && stderr.contains("no-such-file"), "{stderr}");
     let (_, stderr, code) = output(&mut season(&[DEMO, "--out", "here.doc"]));
     assert!(code == 2 && stderr.contains("ending"), "{stderr}");
+    let (_, stderr, code) = output(&mut season(&[DEMO, "--column", "note=nowhere"]));
+    assert!(code == 2 && stderr.contains("named `nowhere`"), "{stderr}");
     let (_, stderr, code) = output(&mut season(&[DEMO, "--column", "colour=x"]));
     assert!(code == 2 && stderr.contains("FIELD=NAME"), "{stderr}");
 }
@@ -263,6 +265,44 @@ fn the_report_stands_by_itself() {
     assert!(html.contains("rectrix lexicon add "));
     let md = fs::read_to_string(md).unwrap();
     assert!(md.contains("| warden |") && md.contains("## Words not placed"));
+}
+
+#[test]
+fn no_output_takes_the_place_of_a_notebook_or_is_read_as_one() {
+    let folder = tempfile::tempdir().unwrap();
+    let (log, out) = (folder.path().join("log.csv"), folder.path().join("out.csv"));
+    fs::write(&log, "date,note\n2026-05-12,black crown\n").unwrap();
+    let (_, stderr, code) = output(&mut season(&[name(&log), "--out", name(&log)]));
+    assert!(code == 2 && stderr.contains("written over"), "{stderr}");
+    let (_, stderr, code) =
+        output(&mut season(&[name(&log), "--out", name(&out), "--out", name(&out)]));
+    assert!(code == 2 && stderr.contains("twice"), "{stderr}");
+    let mut before = None;
+    for _ in 0..2 {
+        let (_, stderr, code) = output(&mut season(&[name(folder.path()), "--out", name(&out)]));
+        assert_eq!(code, 0, "{stderr}");
+        let now = fs::read(&out).unwrap();
+        assert!(before.is_none_or(|b| b == now), "the second run read the output of the first");
+        before = Some(now);
+    }
+    assert!(fs::read_to_string(&log).unwrap().contains("black crown"));
+}
+
+#[cfg(unix)]
+#[test]
+fn links_in_a_circle_and_files_named_twice_are_read_once() {
+    let folder = tempfile::tempdir().unwrap();
+    let inner = folder.path().join("inner");
+    fs::create_dir(&inner).unwrap();
+    fs::write(inner.join("a.txt"), "black crown\n").unwrap();
+    std::os::unix::fs::symlink(&inner, inner.join("again")).unwrap();
+    std::os::unix::fs::symlink(inner.join("a.txt"), inner.join("b.txt")).unwrap();
+    let twice = inner.join("a.txt");
+    let (rows, stderr, code) =
+        output(&mut season(&[name(folder.path()), name(&twice), "--format", "jsonl"]));
+    assert_eq!(code, 0, "{stderr}");
+    assert_eq!(lines(&rows).len(), 1);
+    assert_eq!(stderr.matches("read already").count(), 2, "{stderr}");
 }
 
 #[cfg(target_os = "linux")]

@@ -45,6 +45,7 @@ fn reads_the_usual_forms() {
         ("12 May twenty twenty six", "2026-05-12"),
         ("may third nineteen ninety eight", "1998-05-03"),
         ("third of May 2026", "2026-05-03"),
+        ("4 may 26", "2026-05-04"),
     ] {
         assert_eq!(date(text), Some((wanted.to_owned(), text.len())), "{text}");
     }
@@ -129,6 +130,11 @@ fn parts_heading_and_note() {
             "small brown bird, streaked",
         ),
         ("07:15 two on the mud", &["time=07:15"], "two on the mud"),
+        (
+            "10 May 2026 6:30am Pump House (warden) black cap",
+            &["date=10 May 2026", "time=06:30", "place=Pump House", "observer=warden"],
+            "black cap",
+        ),
         (
             "Place: Boathouse hide; Weather: dull, SW 3",
             &["place=Boathouse hide", "weather=dull, SW 3"],

@@ -2,7 +2,7 @@
 
 use super::dates::date_at;
 use super::labels::{Field, plain};
-use super::{Heading, Plan};
+use super::{Heading, Plan, Sink};
 
 /// What a column is for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -91,8 +91,18 @@ pub fn heading_of_row<'t>(
     heading
 }
 
+/// Tells what was found.
+pub fn tell(plan: &Plan<'_>, columns: &[Column], names: &[String], sink: &mut dyn Sink) {
+    for (_, wanted) in plan.columns {
+        if names.iter().any(|n| plain(n) == plain(wanted)) {
+            sink.named_column(wanted);
+        }
+    }
+    sink.columns(told(columns, names));
+}
+
 /// What was found, for people: `note: log, date: t; kept as they are: id`.
-pub fn told(columns: &[Column], names: &[String]) -> String {
+fn told(columns: &[Column], names: &[String]) -> String {
     let mut fields = Vec::new();
     let mut kept = Vec::new();
     for (column, name) in columns.iter().zip(names) {

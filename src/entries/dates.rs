@@ -251,7 +251,11 @@ fn from_number(at: &mut At<'_>, labels: &Labels, order: DateOrder) -> Option<Dat
     let short = matches!(year.one_of(&['.', '-', '/']), Some('-' | '/'));
     year.one_of(&[',']);
     year.skip(&GAPS);
-    if let Some(found) = year.year(short) {
+    // "4 may 26", and nothing more.
+    let mut alone = year;
+    let alone =
+        alone.year(true).is_some() && (alone.rest().is_empty() || alone.peek() == Some(','));
+    if let Some(found) = year.year(short || alone) {
         *at = year;
         return Date::new(Some(found), month, small(first)?);
     }

@@ -225,7 +225,8 @@ fn unlabelled(
     let sentence = rest.trim_end().ends_with(['.', '!', '?']);
     let whole = parted && !sentence && (last || remaining_is_heading(&rest[end..], reading));
     let headed = rest[end..].starts_with(':') && words <= 3 && name.starts_with(char::is_uppercase);
-    if !(whole || headed || labels.is_named(name)) {
+    let aside = rest[end..].starts_with(')') && labels.is_observer(name);
+    if !(whole || headed || aside || labels.is_named(name)) {
         return None;
     }
     let has = |field: Field| found.fields.iter().any(|(f, _)| *f == field);

@@ -204,6 +204,8 @@ pub trait Sink {
     fn remark(&mut self, remark: Remark);
     /// Which columns were taken for what, in words.
     fn columns(&mut self, _told: String) {}
+    /// A column that the person named was found.
+    fn named_column(&mut self, _name: &str) {}
 }
 
 /// Why a file can't be read to its end.

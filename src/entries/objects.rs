@@ -3,7 +3,7 @@
 //! An object of our own, parted before and not yet read, says itself where it comes from: its
 //! `source` and `map` are taken over.
 
-use super::columns::{Column, columns, heading_of_row, told};
+use super::columns::{self, Column, columns, heading_of_row};
 use super::labels::Field;
 use super::lines::{Line, Lines};
 use super::map::SourceMap;
@@ -79,7 +79,7 @@ pub fn part<R: Read>(
                     "say which it is, for example --column note=NAME",
                 ));
             }
-            sink.columns(told(&found, &names));
+            columns::tell(plan, &found, &names, sink);
         }
         object(plan, &names, &found, &line, sink)?;
     }

@@ -1,6 +1,6 @@
 //! Tables: one entry a row, the columns found by their names or by what stands in them.
 
-use super::columns::{Column, columns, heading_of_row, told};
+use super::columns::{self, Column, columns, heading_of_row};
 use super::labels::Field;
 use super::lines::{Line, Lines};
 use super::map::SourceMap;
@@ -80,7 +80,7 @@ pub fn part<R: Read>(
     if !found.contains(&Column::Is(Field::Note)) {
         return Err(no_note(&names));
     }
-    sink.columns(told(&found, &names));
+    columns::tell(plan, &found, &names, sink);
     for (row, hold) in sample {
         hold.release(sink, &mut at);
         if !row.cells.is_empty() {

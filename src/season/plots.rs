@@ -42,14 +42,15 @@ fn pixels(number: f64) -> i32 {
 
 /// Shares between 0 and 1, one bar a name.
 pub fn shares(rows: &[(String, f64)]) -> String {
-    const WIDE: i32 = 700;
-    const LEFT: i32 = 160;
+    // Narrow enough to be read on a phone, where the page shrinks it.
+    const WIDE: i32 = 460;
+    const LEFT: i32 = 120;
     const ROW: i32 = 24;
     let high = ROW * i32::try_from(rows.len()).unwrap_or(0) + 8;
     drawn((WIDE.unsigned_abs(), high.unsigned_abs()), |area| {
         for (n, (name, share)) in rows.iter().enumerate() {
             let y = ROW * i32::try_from(n)? + 4;
-            let room = WIDE - LEFT - 60;
+            let room = WIDE - LEFT - 50;
             let end = LEFT + pixels(f64::from(room) * share);
             text(area, name, (LEFT - 10, y + ROW / 2), HPos::Right)?;
             rectangle(area, (LEFT, y + 4), (LEFT + room, y + ROW - 4), PALE)?;
@@ -64,7 +65,7 @@ pub fn shares(rows: &[(String, f64)]) -> String {
 /// Counts by month: all birds, and those described well enough.
 pub fn months(rows: &[(String, u64, u64)]) -> String {
     const HIGH: i32 = 220;
-    const STEP: i32 = 54;
+    const STEP: i32 = 37;
     const BASE: i32 = HIGH - 30;
     const LEFT: i32 = 10;
     let most = rows.iter().map(|r| r.1).max().unwrap_or(0).max(1);
@@ -73,8 +74,8 @@ pub fn months(rows: &[(String, u64, u64)]) -> String {
         for (n, (name, birds, enough)) in rows.iter().enumerate() {
             let x = LEFT + STEP * i32::try_from(n)?;
             let y = |count: u64| BASE - pixels(f64::from(BASE - 24) * count as f64 / most as f64);
-            rectangle(area, (x + 6, y(*birds)), (x + STEP - 6, BASE), PALE)?;
-            rectangle(area, (x + 6, y(*enough)), (x + STEP - 6, BASE), DARK)?;
+            rectangle(area, (x + 4, y(*birds)), (x + STEP - 4, BASE), PALE)?;
+            rectangle(area, (x + 4, y(*enough)), (x + STEP - 4, BASE), DARK)?;
             text(area, &birds.to_string(), (x + STEP / 2, y(*birds) - 10), HPos::Center)?;
             text(area, name, (x + STEP / 2, BASE + 14), HPos::Center)?;
         }

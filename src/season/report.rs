@@ -10,12 +10,15 @@ use minijinja::{Environment, context};
 use serde::Serialize;
 use std::collections::BTreeMap;
 
-/// How many words are listed.
+/// How many words are listed that are in no list of the lexicon, and how many that are.
 const MOST_WORDS: usize = 60;
+const MOST_KNOWN: usize = 30;
 /// How many descriptions are listed of each sort.
 const MOST_DESCRIPTIONS: usize = 60;
-/// How many observers have a row of their own.
+/// How many observers have a row of their own, and from how many birds on: a share of two birds tells
+/// nothing of a person.
 const MOST_OBSERVERS: usize = 40;
+const LEAST_BIRDS: u64 = 5;
 /// How many words get suggestions; each is a walk over the vocabulary.
 const MOST_NEAR: usize = 1;
 /// How alike a term must be to be named; a wrong one does more harm than none.
@@ -63,8 +66,6 @@ struct Word {
     file: String,
     line: u64,
     around: String,
-    /// Whether it is a word of the lexicon that found no place where it stood.
-    known: bool,
     add: String,
     aside: String,
 }
@@ -111,12 +112,15 @@ fn quoted(word: &str) -> String {
     if plain { word.to_owned() } else { format!("\"{}\"", word.replace(['"', '`', '$', '\\'], "")) }
 }
 
-fn words(desk: &Desk<'_>, tally: &Tally) -> Vec<Word> {
+/// The commonest words not placed: those the lexicon does not know, or those it knows but could not
+/// bring together with anything where they stood.
+fn words(desk: &Desk<'_>, tally: &Tally, known: bool, most: usize) -> Vec<Word> {
     let near = Nearest::of(&desk.knowledge.lexicon);
     tally
         .ranked()
         .into_iter()
-        .take(MOST_WORDS)
+        .filter(|(word, _)| (desk.knowledge.lexicon.vocabulary.find(word) != 0) == known)
+        .take(most)
         .map(|(word, lost)| {
             let nearest = near
                 .to(word, MOST_NEAR)
@@ -133,7 +137,6 @@ fn words(desk: &Desk<'_>, tally: &Tally) -> Vec<Word> {
                 file: lost.place.file.clone(),
                 line: lost.place.line,
                 around: lost.around.clone(),
-                known: desk.knowledge.lexicon.vocabulary.find(word) != 0,
             }
         })
         .collect()
@@ -158,6 +161,27 @@ fn descriptions(desk: &Desk<'_>, list: &[Described]) -> Vec<Description> {
             lacks: titles(desk, d.left_out),
         })
         .collect()
+}
+
+/// A row for each observer with enough birds, most birds first, and one for all the others.
+fn observers(tally: &Tally) -> Vec<Row> {
+    let by_observer = summed(tally, |observer, _| observer.to_owned());
+    let mut all: Vec<(&String, &Habit)> = by_observer.iter().collect();
+    all.sort_by(|a, b| b.1.birds.cmp(&a.1.birds).then(a.0.cmp(b.0)));
+    let enough = all.iter().take_while(|(_, habit)| habit.birds >= LEAST_BIRDS).count();
+    let others = all.split_off(enough.min(MOST_OBSERVERS));
+    let named = |name: &str| if name.is_empty() { "not named".to_owned() } else { name.to_owned() };
+    let mut out: Vec<Row> = all.into_iter().map(|(name, h)| row(&named(name), h)).collect();
+    match others.as_slice() {
+        [] => {}
+        [(name, habit)] => out.push(row(&named(name), habit)),
+        _ => {
+            let mut sum = Habit::default();
+            others.iter().for_each(|(_, habit)| sum.merge(habit));
+            out.push(row(&format!("{} others", others.len()), &sum));
+        }
+    }
+    out
 }
 
 /// Writes the report.
@@ -186,14 +210,7 @@ pub fn report(
     let heads: Vec<String> = marks.iter().map(|m| m.title.clone()).collect();
     marks.sort_by_key(|m| std::cmp::Reverse(m.percent));
     let by_month = summed(tally, |_, month| month);
-    let by_observer = summed(tally, |observer, _| observer.to_owned());
-    let mut observers: Vec<Row> = by_observer
-        .iter()
-        .map(|(name, habit)| row(if name.is_empty() { "not named" } else { name }, habit))
-        .collect();
-    observers.sort_by(|a, b| b.birds.cmp(&a.birds).then(a.name.cmp(&b.name)));
-    let more_observers = observers.len().saturating_sub(MOST_OBSERVERS);
-    observers.truncate(MOST_OBSERVERS);
+    let observers = observers(tally);
     let month =
         |number: i8| MONTHS.get(usize::try_from(number).unwrap_or(0)).copied().unwrap_or(MONTHS[0]);
     let months: Vec<Row> = by_month.iter().map(|(number, h)| row(month(*number), h)).collect();
@@ -227,9 +244,9 @@ pub fn report(
         marks,
         heads,
         observers,
-        more_observers,
         months,
-        words => words(desk, tally),
+        words => words(desk, tally, false, MOST_WORDS),
+        known_words => words(desk, tally, true, MOST_KNOWN),
         shares_plot => plots::shares(&shares),
         months_plot => plots::months(&bars),
     })

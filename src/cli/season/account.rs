@@ -1,5 +1,6 @@
 //! The account of a season, in words and as JSON.
 
+use super::inputs::LeftAlone;
 use super::pipeline::FileAccount;
 use rectrix::entries::{DateOrder, Trouble};
 use rectrix::season::Tally;
@@ -41,7 +42,7 @@ fn counted(count: u64, one: &str, many: &str) -> String {
 pub fn text(
     tally: &Tally,
     files: &[FileAccount],
-    left_alone: &[String],
+    left_alone: &[LeftAlone],
     placed: &[String],
     order: DateOrder,
 ) -> String {
@@ -49,8 +50,8 @@ pub fn text(
     for file in files {
         about_file(&mut out, file);
     }
-    for name in left_alone {
-        let _ = writeln!(out, "{name}: left alone, by its ending no notebook");
+    for (path, why) in left_alone {
+        let _ = writeln!(out, "{}: left alone, {why}", path.display());
     }
     let _ = writeln!(
         out,

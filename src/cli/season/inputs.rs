@@ -5,6 +5,7 @@ use crate::cli::failure::Failure;
 use crate::cli::files::listed;
 use encoding_rs::Encoding;
 use rectrix::entries::{Format, Guess, Lines};
+use rustc_hash::FxHashSet;
 use std::fs::{self, File};
 use std::io::{self, Read};
 use std::path::{Path, PathBuf};
@@ -25,23 +26,70 @@ pub struct Input {
     pub length: Option<u64>,
 }
 
-/// The notebooks that are named, folders looked into; files in folders that are no notebooks come
-/// back by name.
-pub fn inputs(args: &SeasonArgs) -> Result<(Vec<Input>, Vec<PathBuf>), Failure> {
-    let mut found = Vec::new();
-    let mut left_alone = Vec::new();
+/// A file that is left alone, and why.
+pub type LeftAlone = (PathBuf, &'static str);
+
+fn true_path(path: &Path) -> PathBuf {
+    fs::canonicalize(path).unwrap_or_else(|_| path.to_owned())
+}
+
+/// What was found so far.
+#[derive(Default)]
+struct Search {
+    found: Vec<Input>,
+    left_alone: Vec<LeftAlone>,
+    /// Files and folders met before, by their true paths: a link may lead to one of them again.
+    met: FxHashSet<PathBuf>,
+    /// The true paths of what will be written.
+    outputs: Vec<PathBuf>,
+}
+
+impl Search {
+    /// Whether a path was not met before.
+    fn is_new(&mut self, path: &Path) -> bool {
+        self.met.insert(true_path(path))
+    }
+
+    fn is_output(&self, path: &Path) -> bool {
+        !self.outputs.is_empty() && self.outputs.contains(&true_path(path))
+    }
+
+    fn file(&mut self, path: PathBuf, data: &fs::Metadata) {
+        // A pipe may be named twice, and gives other notes the second time.
+        if data.is_file() && !self.is_new(&path) {
+            self.left_alone.push((path, "it is read already"));
+        } else {
+            self.found.push(input(&path, data));
+        }
+    }
+}
+
+/// The notebooks that are named, folders looked into, each once; files that are left alone come back
+/// with the reason.
+pub fn inputs(
+    args: &SeasonArgs,
+    outputs: &[PathBuf],
+) -> Result<(Vec<Input>, Vec<LeftAlone>), Failure> {
+    let mut search = Search { outputs: outputs.to_vec(), ..Search::default() };
     for path in &args.paths {
         if path.as_os_str() == "-" {
-            found.push(Input { path: path.clone(), name: "-".to_owned(), length: None });
+            let name = "-".to_owned();
+            search.found.push(Input { path: path.clone(), name, length: None });
         } else {
             let data = fs::metadata(path).map_err(|error| Failure::File(path.clone(), error))?;
             if data.is_dir() {
-                folder(path, &mut found, &mut left_alone)?;
+                folder(path, &mut search)?;
+            } else if data.is_file() && search.is_output(path) {
+                return Err(Failure::Bad(
+                    format!("{} is a notebook, and would be written over", path.display()),
+                    "name another file for the output".to_owned(),
+                ));
             } else {
-                found.push(input(path, &data));
+                search.file(path.clone(), &data);
             }
         }
     }
+    let Search { found, left_alone, .. } = search;
     if found.is_empty() {
         let paths: Vec<String> = args.paths.iter().map(|p| p.display().to_string()).collect();
         return Err(Failure::Bad(
@@ -60,11 +108,10 @@ fn input(path: &Path, data: &fs::Metadata) -> Input {
     }
 }
 
-fn folder(
-    path: &Path,
-    found: &mut Vec<Input>,
-    left_alone: &mut Vec<PathBuf>,
-) -> Result<(), Failure> {
+fn folder(path: &Path, search: &mut Search) -> Result<(), Failure> {
+    if !search.is_new(path) {
+        return Ok(());
+    }
     for path in listed(path)? {
         let hidden = path.file_name().is_some_and(|n| n.to_string_lossy().starts_with('.'));
         if hidden {
@@ -74,11 +121,14 @@ fn folder(
         let known =
             path.extension().is_some_and(|e| Format::of_ending(&e.to_string_lossy()).is_some());
         if data.is_dir() {
-            folder(&path, found, left_alone)?;
+            folder(&path, search)?;
+        } else if search.is_output(&path) {
+            // From the run before: without this it would be read as a notebook.
+            search.left_alone.push((path, "it is an output of this run"));
         } else if known {
-            found.push(input(&path, &data));
+            search.file(path, &data);
         } else {
-            left_alone.push(path);
+            search.left_alone.push((path, "by its ending no notebook"));
         }
     }
     Ok(())

@@ -34,7 +34,7 @@ pub fn season(args: &Args, season: &SeasonArgs) -> Result<ExitCode, Failure> {
     let region = region(&knowledge, season.region.as_deref())?;
     let labels = Labels::of(&knowledge.lexicon);
     let columns = columns(season)?;
-    let (inputs, left_alone) = inputs::inputs(season)?;
+    let (inputs, left_alone) = inputs::inputs(season, &outputs::targets(season)?)?;
     let work = Work {
         args: season,
         knowledge: &knowledge,
@@ -59,6 +59,14 @@ pub fn season(args: &Args, season: &SeasonArgs) -> Result<ExitCode, Failure> {
     if pipeline::stopped() {
         return Ok(interrupted(&tally));
     }
+    for (_, name) in &columns {
+        if !files.iter().any(|f| f.named_columns.contains(name)) {
+            return Err(Failure::Bad(
+                format!("no notebook has a column or member named `{name}`"),
+                "leave out --column to see which columns there are".to_owned(),
+            ));
+        }
+    }
     if tally.entries == 0 {
         let names: Vec<&str> = work.inputs.iter().map(|i| i.name.as_str()).collect();
         return Err(Failure::Bad(
@@ -68,8 +76,10 @@ pub fn season(args: &Args, season: &SeasonArgs) -> Result<ExitCode, Failure> {
     }
     let placed = finish(outputs, &work, &tally, &files)?;
     if !season.quiet {
-        let left: Vec<String> = left_alone.iter().map(|p| p.display().to_string()).collect();
-        anstream::eprint!("{}", account::text(&tally, &files, &left, &placed, work.plan.order));
+        anstream::eprint!(
+            "{}",
+            account::text(&tally, &files, &left_alone, &placed, work.plan.order)
+        );
     }
     let damaged = files.iter().any(|f| f.damaged > 0);
     // The process ends here; taking the tables apart piece by piece would only cost time.

@@ -269,6 +269,28 @@ fn format_of(path: &Path, args: &SeasonArgs) -> Result<TableFormat, Failure> {
     })
 }
 
+/// The true paths of all files that will be written.
+pub fn targets(args: &SeasonArgs) -> Result<Vec<PathBuf>, Failure> {
+    let mut out: Vec<PathBuf> = Vec::new();
+    for path in args.out.iter().chain(&args.report).chain(&args.account) {
+        // What is not yet there has the true path of its folder.
+        let file = path.file_name().unwrap_or_default();
+        let folder = path.parent().filter(|p| !p.as_os_str().is_empty()).unwrap_or(Path::new("."));
+        let whole = fs::canonicalize(path);
+        let whole = whole.or_else(|_| fs::canonicalize(folder).map(|f| f.join(file)));
+        let whole = whole.unwrap_or_else(|_| path.clone());
+        let is_file = fs::metadata(&whole).map_or(true, |d| d.is_file());
+        if is_file && out.contains(&whole) {
+            return Err(Failure::Bad(
+                format!("{} would be written twice", path.display()),
+                "give each output a name of its own".to_owned(),
+            ));
+        }
+        out.push(whole);
+    }
+    Ok(out)
+}
+
 /// Opens every output that is asked for.
 pub fn open(args: &SeasonArgs, lexicon: &Lexicon) -> Result<Vec<Output>, Failure> {
     let mut out = Vec::new();

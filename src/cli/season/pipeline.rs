@@ -52,6 +52,8 @@ pub struct FileAccount {
     pub what: String,
     /// Which columns were taken for what.
     pub columns: Option<String>,
+    /// Columns that were named with `--column` and are there.
+    pub named_columns: Vec<String>,
     /// Entries found.
     pub entries: u64,
     /// Bytes of notes, headings, blanks, signs of the format, undecodable ones.
@@ -274,6 +276,10 @@ impl Sink for Batches {
 
     fn columns(&mut self, told: String) {
         self.account.columns = Some(told);
+    }
+
+    fn named_column(&mut self, name: &str) {
+        self.account.named_columns.push(name.to_owned());
     }
 }
 
