@@ -4,7 +4,7 @@
 and and
   also    mixed with, mixed in with, intermixed with, interspersed with, mingled with, blended with, mixed together with
   also    combined with, mixed in, interlaced with, alternating with
-  also    &, +, plus, adn, abd, nd, ad, ans, as well as, along with, together with, and then, and also, but also, also
+  also    &, then, +, plus, adn, abd, nd, ad, ans, as well as, along with, together with, and then, and also, but also, also
   unless-before well
   means   joins like with like
 
@@ -220,6 +220,7 @@ of of
   means   of
 
 on on
+  also    found on, found on the, found at, found at the, located on, placed on, seen on
   also    blended into, blended in, blending into, blending in at, mixed into, peeking out on, peeking out of, peeking through, poking through, showing through, scattered on, scattered across, scattered over, sprinkled on, sprinkled across
   also    running thru, running through the, covering most of its, covering most of the, covers most of its, covers most of the, shown on, shown at, shown at the, visible on, visible at, visible at the
   also    at, in, upon, across, along, onto, throughout, at the, in the, over, down, through, to, on the, all along
@@ -329,7 +330,7 @@ degree very
   also    relatively, comparatively, proportionally, proportionately, incredibly, exceptionally, remarkably, unusually
   also    mighty, ever so, much, more, most, less, definitely, certainly, clearly, obviously, really quite, actually
   also    that's very, surprisingly, noticeably quite, absolutely, perfectly, overly, moderately, decidedly, equally
-  also    distinctively, highly, slightly too, then, still, always, often, usually, generally, again, well, too very, enough
+  also    distinctively, highly, slightly too, still, always, often, usually, generally, again, well, too very, enough
   also    almost, nearly, more of a, kind, sort, bit, nice, beautiful, lovely, pretty little, somewhat, truly, purely, looking
   also    distinctly, simply, visibly, typically, now, there, barely, that, similarly, contrasting, matching
   means   words of degree that rules look past
