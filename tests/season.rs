@@ -265,6 +265,16 @@ fn the_report_stands_by_itself() {
     assert!(html.contains("rectrix lexicon add "));
     let md = fs::read_to_string(md).unwrap();
     assert!(md.contains("| warden |") && md.contains("## Words not placed"));
+    // A table is one block: its head, its rule, its rows.
+    let mut tables = 0;
+    for block in md.split("\n\n").filter(|b| b.trim_start().starts_with('|')) {
+        let lines: Vec<&str> = block.trim().lines().collect();
+        assert!(lines.len() > 2 && lines[1].starts_with("|---"), "{block}");
+        let cells = |line: &str| line.replace("\\|", "").matches('|').count();
+        assert!(lines.iter().all(|l| l.starts_with('|') && cells(l) == cells(lines[0])), "{block}");
+        tables += 1;
+    }
+    assert!(tables >= 6, "{tables} tables");
 }
 
 #[test]

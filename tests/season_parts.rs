@@ -209,6 +209,20 @@ fn memos_are_parted_at_silences() {
 }
 
 #[test]
+fn rows_of_tables_in_markdown_are_entries() {
+    let book = "# Fen\n\n## 3 May 2026, North Hide\n\n| time | what was seen | ring |\n|---|---|---|\n\
+                | 08:15 | **black** head | AB |\n| 09:20 | red bill |\n| 10:00 | | |\n\nwhite rump\n\n\
+                | 11:15 | long tail |\n| 11:30 | short tail |\n";
+    let seen = check(book, Format::Markdown);
+    assert_eq!(texts(&seen)[..3], ["black head", "red bill", "white rump"]);
+    let times: Vec<_> = seen.entries.iter().map(|e| e.heading.time.as_deref()).collect();
+    assert_eq!(times, [Some("08:15"), Some("09:20"), None, Some("11:15"), Some("11:30")]);
+    assert_eq!(seen.entries[0].heading.other, [("ring".to_owned(), "AB".to_owned())]);
+    assert!(texts(&seen)[3].starts_with("long tail"));
+    assert_eq!(seen.entries[4].heading.date.unwrap().to_string(), "2026-05-03");
+}
+
+#[test]
 fn a_day_said_in_a_memo_holds_until_the_next() {
     let vtt = "WEBVTT\n\n00:01.000 --> 00:03.000\nthe third of May\n\n00:03.500 --> 00:05.000\n\
                twenty twenty six black cap\n\n00:20.000 --> 00:22.000\nred bill\n\n\

@@ -35,6 +35,9 @@ pub fn lead(line: &str, markdown: bool) -> usize {
             at += line[at..].len() - line[at..].trim_start_matches(' ').len();
         }
     }
+    if markdown && line[at..].starts_with('|') {
+        return at + line[at..].len() - line[at..].trim_start_matches(['|', ' ']).len();
+    }
     let rest = &line[at..];
     let bullet = ["- ", "* ", "+ ", "• ", "– ", "-\t", "*\t", "•\t"]
         .iter()

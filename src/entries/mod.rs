@@ -8,6 +8,7 @@ pub mod columns;
 pub mod dates;
 pub mod encoding;
 pub mod format;
+pub mod grid;
 pub mod heading;
 pub mod labels;
 pub mod lines;

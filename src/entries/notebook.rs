@@ -3,6 +3,7 @@
 //! Heading data reach as far as the eye would take them: a date until the next date, what stands
 //! under a title until the next title of its rank, what stands within an entry for that entry alone.
 
+use super::grid::{self, Head};
 use super::heading::{Found, Reading, heading_of};
 use super::labels::Field;
 use super::lines::{Line, Lines};
@@ -10,6 +11,7 @@ use super::map::SourceMap;
 use super::markup::{Clean, clean, lead};
 use super::{Broken, Entry, Format, Heading, MOST_ENTRY, Plan, Remark, Sink, Trouble, Use};
 use std::io::Read;
+use std::ops::Range;
 use std::sync::Arc;
 
 /// What is known at a place of the notebook.
@@ -46,6 +48,8 @@ struct Notebook<'a, 'p> {
     after_heading: bool,
     /// Within the block of fields at the top of a Markdown file.
     front: bool,
+    /// The head of the table one is in.
+    head: Option<Head>,
 }
 
 /// Parts a notebook.
@@ -74,6 +78,7 @@ pub fn part<R: Read>(
         uses: Vec::new(),
         after_heading: false,
         front: false,
+        head: None,
     };
     let mut line = Line::default();
     while lines.next(&mut line)? {
@@ -104,6 +109,7 @@ impl Notebook<'_, '_> {
         }
         if content.trim().is_empty() {
             self.close(sink)?;
+            self.head = None;
             self.after_heading = false;
             self.uses(line, &[(Use::Blank, line.text.len())]);
             return Ok(());
@@ -192,6 +198,10 @@ impl Notebook<'_, '_> {
             self.uses(line, &[(Use::Heading, line.text.len())]);
             return Ok(true);
         }
+        if let Some(cells) = grid::cells(content) {
+            return self.row(line, &cells, sink);
+        }
+        self.head = None;
         let rank = content.bytes().take_while(|b| *b == b'#').count();
         let lead = content.len() - content[rank..].trim_start().len();
         if !(1..=6).contains(&rank) || lead == rank {
@@ -200,6 +210,49 @@ impl Notebook<'_, '_> {
         self.close(sink)?;
         let cleaned = clean(content, lead, true);
         self.title(line, rank, lead, &cleaned, sink)?;
+        Ok(true)
+    }
+
+    /// A row of a table: an entry of its own. Whether all of the line was used; where no column is known
+    /// to hold the notes, the row is read as a line.
+    fn row(
+        &mut self,
+        line: &Line,
+        cells: &[Range<usize>],
+        sink: &mut dyn Sink,
+    ) -> Result<bool, Broken> {
+        self.close(sink)?;
+        let content = line.content();
+        if grid::is_rule(content, cells) {
+            self.uses(line, &[(Use::Syntax, line.text.len())]);
+            return Ok(true);
+        }
+        let Some(head) = self.head.clone() else {
+            self.head = Head::of(content, cells, self.plan.labels);
+            if self.head.is_some() {
+                self.uses(line, &[(Use::Heading, line.text.len())]);
+            }
+            return Ok(self.head.is_some());
+        };
+        let mut own = (*self.context.now).clone();
+        let mut note = None;
+        for (n, cell) in cells.iter().enumerate().filter(|(_, c)| !c.is_empty()) {
+            if Some(n) == head.note() {
+                note = Some(cell.clone());
+            } else {
+                let name = head.names.get(n).map_or("", String::as_str);
+                self.field_or_other(&mut own, name, &content[cell.clone()]);
+            }
+        }
+        let Some(note) = note else {
+            sink.remark(Remark { line: line.number, byte: line.start, what: Trouble::NoNote });
+            self.uses(line, &[(Use::Heading, line.text.len())]);
+            return Ok(true);
+        };
+        self.open.own = Some(own);
+        self.uses(line, &[(Use::Heading, note.start)]);
+        self.note(line, &clean(&content[..note.end], note.start, true), 0, sink)?;
+        self.close(sink)?;
         Ok(true)
     }
 

@@ -219,10 +219,11 @@ pub fn report(
     let bars: Vec<(String, u64, u64)> =
         by_month.iter().map(|(m, h)| (month(*m).to_owned(), h.birds, h.enough)).collect();
     let mut environment = Environment::new();
-    environment.add_template("report.html", include_str!("report.html"))?;
-    environment.add_template("report.md", include_str!("report.md"))?;
+    // Before the templates, which are read with them: empty lines would part the rows of Markdown's tables.
     environment.set_trim_blocks(true);
     environment.set_lstrip_blocks(true);
+    environment.add_template("report.html", include_str!("report.html"))?;
+    environment.add_template("report.md", include_str!("report.md"))?;
     environment.add_filter("cell", |text: String| text.replace('|', "\\|").replace('\n', " "));
     let name = if form == Form::Html { "report.html" } else { "report.md" };
     environment.get_template(name)?.render(context! {

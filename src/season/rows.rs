@@ -82,11 +82,15 @@ pub fn rows(of: RowOf, desk: &Desk<'_>, read: &Read<'_>, out: &mut dyn Cells) {
     }
 }
 
-fn heading(read: &Read<'_>, out: &mut dyn Cells) {
+/// The entry's day, put into words once for all its rows.
+fn day(read: &Read<'_>) -> Option<String> {
+    read.entry.heading.date.map(|d| d.to_string())
+}
+
+fn heading(read: &Read<'_>, date: Option<&str>, out: &mut dyn Cells) {
     let heading = &read.entry.heading;
-    let date = heading.date.map(|d| d.to_string());
     for cell in [
-        date.as_deref(),
+        date,
         heading.time.as_deref(),
         heading.place.as_deref(),
         heading.observer.as_deref(),
@@ -118,13 +122,14 @@ pub fn other(read: &Read<'_>) -> Option<String> {
 
 fn mark_rows(desk: &Desk<'_>, read: &Read<'_>, out: &mut dyn Cells) {
     let other = other(read);
+    let day = day(read);
     let first = read.entry.map.first_line();
     for bird in &read.birds {
         for &at in &bird.traits {
             let one = &read.reading.traits[at];
             let (bytes, line) = read.place(one.span());
             place(read, bytes, line, out);
-            heading(read, out);
+            heading(read, day.as_deref(), out);
             out.int(Some(first));
             mark(desk, read, one, out);
             out.text(other.as_deref());
@@ -133,7 +138,7 @@ fn mark_rows(desk: &Desk<'_>, read: &Read<'_>, out: &mut dyn Cells) {
     }
     if read.birds.is_empty() {
         place(read, read.entry.span, first, out);
-        heading(read, out);
+        heading(read, day.as_deref(), out);
         out.int(Some(first));
         out.int(None);
         for (_, kind) in &MARK[2..] {
@@ -171,11 +176,12 @@ fn bird_rows(desk: &Desk<'_>, read: &Read<'_>, out: &mut dyn Cells) {
     let none = [empty];
     let birds: &[BirdRead] = if read.birds.is_empty() { &none } else { &read.birds };
     let other = other(read);
+    let day = day(read);
     let unplaced: Vec<&str> =
         read.reading.unplaced().map(|span| span.of(&read.entry.text)).collect();
     for bird in birds {
         place(read, read.entry.span, read.entry.map.first_line(), out);
-        heading(read, out);
+        heading(read, day.as_deref(), out);
         out.int((bird.bird > 0).then_some(u64::from(bird.bird)));
         let named: Vec<&str> = read.named.iter().map(|n| desk.text(*n)).collect();
         out.text(filled(&named.join("; ")));
