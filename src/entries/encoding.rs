@@ -62,13 +62,13 @@ pub fn byte_order_mark(head: &[u8]) -> Option<(&'static Encoding, usize)> {
 
 /// Guesses an encoding from the bytes of a file, fed piece by piece.
 pub struct Guess {
-    detector: EncodingDetector,
+    /// What the detector is shown if the file turns out not to be UTF-8; it is slow, and seldom asked.
+    sample: Vec<u8>,
     first: bool,
     marked: Option<&'static Encoding>,
     carry: Vec<u8>,
     good: u64,
     bad: u64,
-    fed: usize,
     zeros: [u64; 2],
     seen: u64,
     first_zero: Option<u64>,
@@ -82,13 +82,12 @@ const ZEROS_IN: u64 = 1 << 16;
 impl Default for Guess {
     fn default() -> Self {
         Self {
-            detector: EncodingDetector::new(Iso2022JpDetection::Deny),
+            sample: Vec::new(),
             first: true,
             marked: None,
             carry: Vec::new(),
             good: 0,
             bad: 0,
-            fed: 0,
             zeros: [0; 2],
             seen: 0,
             first_zero: None,
@@ -115,9 +114,8 @@ impl Guess {
         if bytes.is_ascii() && self.carry.is_empty() {
             return;
         }
-        if self.fed < MOST_FED {
-            self.detector.feed(bytes, false);
-            self.fed += bytes.len();
+        if self.sample.len() < MOST_FED {
+            self.sample.extend_from_slice(bytes);
         }
         self.count(bytes);
     }
@@ -178,8 +176,9 @@ impl Guess {
         if self.bad == 0 || self.good > self.bad {
             return Ok(UTF_8);
         }
-        self.detector.feed(b"", true);
-        Ok(self.detector.guess(None, Utf8Detection::Deny))
+        let mut detector = EncodingDetector::new(Iso2022JpDetection::Deny);
+        detector.feed(&self.sample, true);
+        Ok(detector.guess(None, Utf8Detection::Deny))
     }
 }
 
