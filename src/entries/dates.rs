@@ -151,6 +151,10 @@ const GAPS: [char; 4] = [' ', '\t', '\u{a0}', '\u{202f}'];
 pub fn date_at(text: &str, labels: &Labels, order: DateOrder) -> Option<(Date, usize)> {
     let mut at = At { text, at: 0 };
     let mut day = at;
+    if !text.starts_with(|c: char| c.is_ascii_digit()) && !labels.starts_date(day.word()) {
+        return None;
+    }
+    let mut day = at;
     let weekday = labels.is_weekday(day.word());
     if weekday {
         day.one_of(&['.', ',']);

@@ -77,8 +77,10 @@ pub fn heading_of(line: &str, reading: Reading<'_>) -> Found {
 fn dated_later(line: &str, reading: Reading<'_>) -> bool {
     let mut dated = false;
     let first = line.trim_end();
-    first.contains(',')
-        && first.len() < 120
+    first.len() < 120
+        && first.contains(',')
+        // Its year is in figures; most lines have none, and are not looked at any further.
+        && first.bytes().any(|b| b.is_ascii_digit())
         && first.split(',').map(str::trim).all(|piece| {
             dated |= date_at(piece, reading.labels, reading.order)
                 .is_some_and(|(d, used)| d.year.is_some() && used == piece.len());

@@ -92,6 +92,8 @@ pub struct Labels {
     small: FxHashSet<String>,
     times: FxHashSet<String>,
     same: FxHashSet<String>,
+    /// Every word that a date may start with, save figures.
+    starters: FxHashSet<String>,
     /// Words that speak of a bird's marks, in lower case.
     marks: FxHashSet<String>,
     /// Names of birds, in lower case.
@@ -152,6 +154,15 @@ impl Labels {
             set.extend(words());
         }
         out.numbers = numbers(lexicon);
+        out.starters = [&out.weekdays, &out.leads]
+            .into_iter()
+            .flatten()
+            .chain(out.months.keys())
+            .chain(out.days.keys())
+            .chain(out.numbers.keys())
+            // Of "it's" the letters before the sign.
+            .map(|word| word.split(' ').next().unwrap_or(word).to_owned())
+            .collect();
         out.longest = out.fields.keys().map(|f| f.split(' ').count()).max().unwrap_or(0);
         out.marks = mark_words(lexicon);
         out.birds = bird_names(lexicon);
@@ -203,6 +214,12 @@ impl Labels {
         self.and.contains(&word.to_lowercase())
     }
 
+    /// Whether a date may start with a word.
+    pub fn starts_date(&self, word: &str) -> bool {
+        // No such word is long, and a line seldom starts with one.
+        (1..=16).contains(&word.len()) && self.starters.contains(&word.to_lowercase())
+    }
+
     /// Whether a word may stand before a day that is said.
     pub fn leads_to_day(&self, word: &str) -> bool {
         self.leads.contains(&plain(word))
@@ -215,7 +232,8 @@ impl Labels {
 
     /// Whether a phrase says that the day is the one before.
     pub fn is_same(&self, phrase: &str) -> bool {
-        self.same.contains(&plain(phrase))
+        // A few words at most.
+        phrase.len() <= 40 && self.same.contains(&plain(phrase))
     }
 
     /// Whether a phrase speaks of the weather.
