@@ -325,3 +325,19 @@ fn constructions_of_many_people(#[case] note: &str, #[case] expected: &str) {
 fn placed_as_people_place(#[case] note: &str, #[case] expected: &str) {
     check("north-america", note, expected);
 }
+
+#[rstest]
+#[case("wings that are brown and have spots on them", "wing colour brown; wing pattern spotted")]
+#[case(
+    "brown wings and head with a pointy grey beak",
+    "wing colour brown; head colour brown; bill shape pointed; bill colour grey"
+)]
+#[case(
+    "a large head which has black and white feathers",
+    "head size large; head colour black; head colour white"
+)]
+#[case("tail with horizontal black stripes", "tail pattern striped; tail colour black")]
+#[case("wings brown then tail black", "wing colour brown; tail colour black")]
+fn marks_of_the_part_just_named(#[case] note: &str, #[case] expected: &str) {
+    check("north-america", note, expected);
+}
