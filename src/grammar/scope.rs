@@ -63,29 +63,28 @@ pub fn retract(forces: &Forces, tokens: &[Token], matches: &mut [Match]) {
         }
         let upto = matches.partition_point(|m| m.end <= at);
         let (before, behind) = matches.split_at_mut(upto);
-        let says = behind.first().filter(|m| m.start <= at + 1 + MOST_BETWEEN);
-        let same = |a: &Said, b: &Said| {
-            let of_a_part = a.get(Slot::Area).is_some() && a.get(Slot::Area) != forces.bird;
-            of_a_part
-                && a.get(Slot::Aspect).is_some()
-                && [Slot::Area, Slot::Aspect].iter().all(|&s| a.get(s) == b.get(s))
+        let mut says = behind.first_mut().filter(|m| m.start <= at + 1 + MOST_BETWEEN);
+        let put_right = |old: &Said| {
+            says.as_ref().is_some_and(|new| new.records.iter().any(|n| same_mark(forces, n, old)))
         };
-        let meant = says.and_then(|new| {
-            let put_right = |r: &Said| new.records.iter().any(|n| same(n, r));
-            before.iter().rposition(|m| m.records.iter().any(put_right))
-        });
-        if let (Some(index), Some(new)) = (meant, says) {
-            let old = &mut before[index];
-            old.records.retain(|r| !new.records.iter().any(|n| same(n, r)));
+        if let Some(old) = before.iter_mut().rfind(|m| m.records.iter().any(put_right)) {
+            old.records.retain(|r| !put_right(r));
             old.taken_back = old.records.is_empty();
         } else if let Some(old) = before.last_mut().filter(|m| at - m.end <= MOST_BETWEEN_BACK) {
             let taken = std::mem::take(&mut old.records);
             old.taken_back = true;
-            if let Some(new) = behind.first_mut().filter(|m| m.start <= at + 1 + MOST_BETWEEN) {
+            if let Some(new) = &mut says {
                 give_part(forces, &taken, &mut new.records);
             }
         }
     }
+}
+
+/// Whether two records are of one kind of mark on one part.
+fn same_mark(forces: &Forces, a: &Said, b: &Said) -> bool {
+    let (area, aspect) = (a.get(Slot::Area), a.get(Slot::Aspect));
+    let of_a_part = area.is_some() && area != forces.bird && aspect.is_some();
+    of_a_part && area == b.get(Slot::Area) && aspect == b.get(Slot::Aspect)
 }
 
 /// Gives the part of what was taken back to what stands in its place and names none.

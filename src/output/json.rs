@@ -59,30 +59,6 @@ pub fn text(text: &str, out: &mut Vec<u8>) -> Result<(), Error> {
     Ok(())
 }
 
-/// Writes a whole number.
-pub fn number(mut number: u64, out: &mut Vec<u8>) {
-    if number < 10 {
-        out.push(b'0' + number as u8);
-        return;
-    }
-    if number < 100 {
-        out.extend_from_slice(&[b'0' + (number / 10) as u8, b'0' + (number % 10) as u8]);
-        return;
-    }
-    let mut digits = [b'0'; 20];
-    let mut at = digits.len();
-    loop {
-        at -= 1;
-        // Below ten, so it fits.
-        digits[at] = b'0' + (number % 10) as u8;
-        number /= 10;
-        if number == 0 {
-            break;
-        }
-    }
-    out.extend_from_slice(&digits[at..]);
-}
-
 struct Json<'o> {
     out: &'o mut Vec<u8>,
 }
@@ -169,8 +145,7 @@ impl<'o> Serializer for Json<'o> {
         self.serialize_u64(u64::from(v))
     }
     fn serialize_u64(self, v: u64) -> Result<(), Error> {
-        number(v, self.out);
-        Ok(())
+        self.bytes(itoa::Buffer::new().format(v).as_bytes())
     }
     fn serialize_f32(self, v: f32) -> Result<(), Error> {
         self.other(v)

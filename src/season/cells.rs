@@ -1,6 +1,7 @@
 //! Rows of cells, for whatever takes them: CSV here, columns of Parquet elsewhere.
 
-use crate::output::json::number;
+use csv::{Writer, WriterBuilder};
+use std::io;
 
 /// What a column holds.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -28,18 +29,15 @@ pub trait Cells {
     fn end(&mut self);
 }
 
-/// Rows as CSV, with commas or tabs; cells are quoted where they must be (RFC 4180).
+/// Rows as CSV, with commas or tabs.
 pub struct Csv {
-    out: Vec<u8>,
-    sign: u8,
-    /// Whether the row has no cell yet.
-    first: bool,
+    writer: Writer<Vec<u8>>,
 }
 
 impl Csv {
     /// No rows yet.
-    pub const fn new(sign: u8) -> Self {
-        Self { out: Vec::new(), sign, first: true }
+    pub fn new(sign: u8) -> Self {
+        Self { writer: WriterBuilder::new().delimiter(sign).from_writer(Vec::new()) }
     }
 
     /// The head line.
@@ -50,53 +48,41 @@ impl Csv {
         self.end();
     }
 
-    fn part(&mut self) {
-        if !std::mem::replace(&mut self.first, false) {
-            self.out.push(self.sign);
-        }
+    /// Writing to memory does not fail.
+    fn field(&mut self, text: impl AsRef<[u8]>) {
+        let _ = self.writer.write_field(text);
     }
 
     /// The rows.
-    pub fn into_bytes(self) -> Vec<u8> {
-        self.out
+    ///
+    /// # Errors
+    /// None in practice: the rows are in memory.
+    pub fn into_bytes(self) -> io::Result<Vec<u8>> {
+        self.writer.into_inner().map_err(|error| io::Error::other(error.to_string()))
     }
 }
 
 impl Cells for Csv {
     fn text(&mut self, cell: Option<&str>) {
-        self.part();
-        let Some(text) = cell.filter(|text| !text.is_empty()) else { return };
-        let must = |b: u8| b == self.sign || matches!(b, b'"' | b'\n' | b'\r');
-        // Without an early end the machine looks at many bytes at once.
-        if !text.bytes().fold(false, |found, b| found | must(b)) {
-            self.out.extend_from_slice(text.as_bytes());
-            return;
-        }
-        self.out.push(b'"');
-        for (n, piece) in text.split('"').enumerate() {
-            self.out.extend_from_slice(if n > 0 { b"\"\"" } else { b"" });
-            self.out.extend_from_slice(piece.as_bytes());
-        }
-        self.out.push(b'"');
+        self.field(cell.unwrap_or(""));
     }
 
     fn int(&mut self, cell: Option<u64>) {
-        self.part();
-        if let Some(cell) = cell {
-            number(cell, &mut self.out);
+        match cell {
+            Some(number) => self.field(itoa::Buffer::new().format(number)),
+            None => self.field(""),
         }
     }
 
     fn float(&mut self, cell: Option<f32>) {
-        self.part();
-        if let Some(number) = cell {
-            self.out.extend_from_slice(number.to_string().as_bytes());
+        match cell {
+            Some(number) => self.field(number.to_string()),
+            None => self.field(""),
         }
     }
 
     fn end(&mut self) {
-        self.out.push(b'\n');
-        self.first = true;
+        let _ = self.writer.write_record(None::<&[u8]>);
     }
 }
 
@@ -138,7 +124,7 @@ mod tests {
                 theirs.write_record(None::<&[u8]>).unwrap();
             }
             let theirs = String::from_utf8(theirs.into_inner().unwrap()).unwrap();
-            assert_eq!(String::from_utf8(ours.into_bytes()).unwrap(), theirs);
+            assert_eq!(String::from_utf8(ours.into_bytes().unwrap()).unwrap(), theirs);
         }
     }
 }

@@ -87,7 +87,7 @@ impl Maker {
     pub fn done(self) -> io::Result<Piece> {
         Ok(match self {
             Self::Bytes(bytes) => Piece::Bytes(bytes),
-            Self::Csv(csv) => Piece::Bytes(csv.into_bytes()),
+            Self::Csv(csv) => Piece::Bytes(csv.into_bytes()?),
             Self::Columns(columns) => Piece::Columns(columns),
             Self::Archive(rows) => Piece::Archive(rows),
         })
@@ -349,7 +349,8 @@ impl Output {
             Kind::Table(sign, of) => {
                 let mut csv = Csv::new(*sign);
                 csv.head(&columns(*of, lexicon));
-                self.take(Piece::Bytes(csv.into_bytes()))
+                let bytes = csv.into_bytes().map_err(Failure::Write)?;
+                self.take(Piece::Bytes(bytes))
             }
             Kind::Archive(_) => self.take(Piece::Archive(heads())),
             _ => Ok(()),
