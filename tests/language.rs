@@ -341,3 +341,11 @@ fn placed_as_people_place(#[case] note: &str, #[case] expected: &str) {
 fn marks_of_the_part_just_named(#[case] note: &str, #[case] expected: &str) {
     check("north-america", note, expected);
 }
+
+#[rstest]
+#[case("buff eye brow", "supercilium colour buff")]
+#[case("hanging legs pink", "legs behaviour droop; legs colour pink")]
+#[case("bobs tail, brown above", "tail behaviour bob; upperparts colour brown")]
+fn words_that_belong_together(#[case] note: &str, #[case] expected: &str) {
+    check("north-america", note, expected);
+}

@@ -121,7 +121,7 @@ area lores
   means   between the eye and the base of the upper mandible
 
 area supercilium
-  also    stripe on top of the eye, stripe on top of its eye, line on top of its eye, streak on top of its eye, streak on top of the eye
+  also    eye brow, stripe on top of the eye, stripe on top of its eye, line on top of its eye, streak on top of its eye, streak on top of the eye
   heard   browse
   heard-after :colour, :tone, :pattern, :length, :shape
   heard   super silly um, supercilious, super sillium
