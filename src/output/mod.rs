@@ -6,7 +6,6 @@ pub mod build;
 pub mod compare;
 pub mod csv;
 pub mod explain;
-pub mod json;
 pub mod model;
 pub mod note_view;
 pub mod text;

@@ -2,7 +2,6 @@
 //!
 //! The shapes borrow from the note and the lexicon; only what is put together is their own.
 
-use super::json::to_buffer;
 use crate::gaps::State;
 use crate::traits::{Certainty, Polarity};
 use schemars::{JsonSchema, Schema, schema_for};
@@ -348,7 +347,7 @@ impl Bird<'_> {
 
 fn put<T: Serialize + ?Sized>(out: &mut Vec<u8>, name: &str, value: &T) -> serde_json::Result<()> {
     out.extend_from_slice(name.as_bytes());
-    to_buffer(value, out)
+    serde_json::to_writer(out, value)
 }
 
 /// The JSON Schema of [`NoteReading`].

@@ -5,7 +5,6 @@
 use super::desk::{BirdRead, Desk, Read};
 use super::rows::is_word;
 use crate::entries::{Entry, Heading, SourceMap};
-use crate::output::json::to_buffer;
 use crate::output::model::Mark;
 use crate::reading::Fate;
 use crate::span::Span;
@@ -45,7 +44,7 @@ pub fn parted(entry: &Entry, file: &str, out: &mut Vec<u8>) -> serde_json::Resul
         note: &entry.text,
         map: &entry.map,
     };
-    to_buffer(&parted, out)?;
+    serde_json::to_writer(&mut *out, &parted)?;
     out.push(b'\n');
     Ok(())
 }
@@ -253,7 +252,7 @@ pub fn object(desk: &Desk<'_>, read: &Read<'_>, out: &mut Vec<u8>) -> serde_json
             })
             .collect(),
     };
-    to_buffer(&row, out)?;
+    serde_json::to_writer(&mut *out, &row)?;
     out.push(b'\n');
     Ok(())
 }
