@@ -128,6 +128,66 @@ note before-a-day
   role    leads-to-day
   also    on, the, today, is, it's, it, this
 
+# Times that are said: "half past seven", "oh six thirty", "about seven a.m.". What the words do is named by
+# `gives`. Words for the half of the day also stand behind figures.
+note before-a-time
+  role    clock
+  gives   lead
+  also    at, about, around, roughly, circa, approximately, nearly, almost, just, just after, just before, just past, shortly after, shortly before, a
+  also    it's, it was
+note half-an-hour
+  role    clock
+  gives   half
+  also    half
+note quarter-of-an-hour
+  role    clock
+  gives   quarter
+  also    quarter
+note after-the-hour
+  role    clock
+  gives   past
+  also    past, after, gone
+note before-the-hour
+  role    clock
+  gives   to
+  also    to, before, til, till
+note minutes
+  role    clock
+  gives   minutes
+  also    minutes, minute, mins, min
+note full-hour
+  role    clock
+  gives   hour
+  also    o'clock, oclock, o clock
+note nought-of-a-time
+  role    clock
+  gives   nought
+  also    oh, o, zero, nought
+note full-hundred
+  role    clock
+  gives   hundred
+  also    hundred
+note hours-of-a-clock
+  role    clock
+  gives   hours
+  also    hours, hrs
+note before-noon
+  role    clock
+  gives   morning
+  also    am, a.m., a m, in the morning, this morning
+note after-noon
+  role    clock
+  gives   afternoon
+  also    pm, p.m., p m, in the afternoon, this afternoon, in the evening, this evening
+note at-night
+  role    clock
+  gives   night
+  also    at night, tonight
+note until
+  role    clock
+  gives   until
+  also    until
+
 note small-words
   role    small
   also    of, the, by, at, in, on, near, to, and, end, side, hide, path, off, from, below, above, behind

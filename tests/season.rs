@@ -324,12 +324,14 @@ fn a_full_disk_and_a_closed_pipe() {
         command.args(["--no-own-words", "season", DEMO, "--quiet"]);
         command
     };
-    for out in ["a.jsonl", "a.csv"] {
+    for out in ["a.jsonl", "a.csv", "a.parquet", "a.zip"] {
         let format = out.rsplit('.').next().unwrap();
+        let format = if format == "zip" { "dwca" } else { format };
         let full = run().args(["--format", format, "--out", "/dev/full"]).output().unwrap();
         assert_eq!(full.status.code(), Some(2));
         let stderr = String::from_utf8_lossy(&full.stderr).into_owned();
         assert!(stderr.contains("/dev/full") && stderr.contains("room"), "{stderr}");
+        assert!(stderr.starts_with("error:") && stderr.lines().count() == 2, "{stderr}");
     }
     let mut child = run().stdout(Stdio::piped()).stderr(Stdio::piped()).spawn().unwrap();
     drop(child.stdout.take());
@@ -357,6 +359,52 @@ fn an_interruption_ends_even_a_wait_for_input() {
     let id = child.id().to_string();
     assert!(Command::new("kill").args(["-INT", &id]).status().unwrap().success());
     assert_eq!(child.wait().unwrap().code(), Some(130));
+    assert_eq!(fs::read(&old).unwrap(), b"old");
+    assert_eq!(fs::read_dir(folder.path()).unwrap().count(), 1);
+}
+
+#[test]
+fn a_folder_that_is_not_there_is_told_before_anything_is_read() {
+    let folder = tempfile::tempdir().unwrap();
+    let old = folder.path().join("old.csv");
+    fs::write(&old, "old").unwrap();
+    for (kind, file) in [("--out", "a.csv"), ("--report", "a.html"), ("--account", "a.json")] {
+        let lost = folder.path().join("lost").join(file);
+        let (_, stderr, code) =
+            output(&mut season(&[DEMO, "--out", name(&old), kind, name(&lost)]));
+        assert_eq!(code, 2);
+        assert!(stderr.contains("lost") && stderr.contains("make its folder"), "{stderr}");
+        assert!(!stderr.contains(".part"), "{stderr}");
+    }
+    let (_, stderr, code) =
+        output(&mut season(&[DEMO, "--out", name(&old), "--report", "report.txt"]));
+    assert!(code == 2 && stderr.contains("end it in .html or .md"), "{stderr}");
+    assert_eq!(fs::read(&old).unwrap(), b"old");
+}
+
+#[cfg(target_os = "linux")]
+#[test]
+fn a_notebook_that_vanishes_before_it_is_read_changes_nothing() {
+    use std::io::Write;
+    use std::process::{Command, Stdio};
+    let folder = tempfile::tempdir().unwrap();
+    let (notes, old) = (folder.path().join("notes.txt"), folder.path().join("old.csv"));
+    fs::write(&notes, "black cap").unwrap();
+    fs::write(&old, "old").unwrap();
+    let mut child = Command::new(env!("CARGO_BIN_EXE_rectrix"))
+        .args(["--no-own-words", "season", "-", name(&notes), "--out", name(&old)])
+        .stdin(Stdio::piped())
+        .stderr(Stdio::piped())
+        .spawn()
+        .unwrap();
+    // Standard input comes first, so the notebook is found by now and not yet read.
+    std::thread::sleep(std::time::Duration::from_millis(700));
+    fs::remove_file(&notes).unwrap();
+    child.stdin.take().unwrap().write_all(b"white rump").unwrap();
+    let out = child.wait_with_output().unwrap();
+    let stderr = String::from_utf8_lossy(&out.stderr).into_owned();
+    assert!(stderr.contains("notes.txt") && stderr.contains("not there"), "{stderr}");
+    assert_eq!(out.status.code(), Some(2));
     assert_eq!(fs::read(&old).unwrap(), b"old");
     assert_eq!(fs::read_dir(folder.path()).unwrap().count(), 1);
 }

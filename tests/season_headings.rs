@@ -194,3 +194,88 @@ fn names_of_files_carry_dates() {
     assert_eq!(found.1.as_deref(), Some("07:15"));
     assert_eq!(heading_of_name("notes-3", &LABELS, DateOrder::DayFirst), (None, None));
 }
+
+#[test]
+fn reads_times_that_are_said() {
+    use rectrix::entries::clock;
+    for (text, wanted, sure) in [
+        ("half past seven", "07:30", true),
+        ("Quarter to nine", "08:45", true),
+        ("a quarter to one", "12:45", true),
+        ("twenty past six in the evening", "18:20", true),
+        ("twenty five past six this morning", "06:25", true),
+        ("oh six thirty", "06:30", true),
+        ("oh six hundred hours", "06:00", true),
+        ("seventeen hundred hours", "17:00", true),
+        ("about seven a.m.", "07:00", true),
+        ("about 7 in the morning", "07:00", true),
+        ("just after seven o'clock", "07:00", true),
+        ("eleven at night", "23:00", true),
+        ("twelve minutes past four", "04:12", true),
+        ("half 8 in the evening", "20:30", true),
+        ("six oh five", "06:05", true),
+        ("twelve thirty p.m.", "12:30", true),
+        ("half past seven to quarter past eight", "07:30/08:15", true),
+        ("six o'clock until half past seven in the evening", "18:00/19:30", true),
+        ("six thirty", "06:30", false),
+        ("twenty one fifteen", "21:15", false),
+        ("five to ten", "09:55", false),
+        ("half seven", "07:30", false),
+    ] {
+        let found = clock::time_at(text, &LABELS);
+        let found = found.map(|f| (f.time, f.used, f.sure));
+        assert_eq!(found, Some((wanted.to_owned(), text.len(), sure)), "{text}");
+    }
+    for text in [
+        "seven",
+        "seven birds",
+        "half white tail",
+        "quarter moon on the wing",
+        "two hundred birds",
+        "a black cap",
+        "about robin sized",
+        "ten past birds",
+        "oh six",
+        "at the mere",
+    ] {
+        assert_eq!(clock::time_at(text, &LABELS), None, "{text}");
+    }
+}
+
+#[test]
+fn a_time_that_is_said_is_taken_from_headings_alone() {
+    let read = |text: &str| {
+        let reading = Reading { labels: &LABELS, order: DateOrder::DayFirst, marked: false };
+        let found = heading_of(text, reading);
+        let fields: Vec<_> =
+            found.fields.iter().map(|(f, v)| format!("{}={v}", f.name())).collect();
+        (fields.join(" "), text[found.used..].to_owned())
+    };
+    for (text, fields, note) in [
+        ("half past seven", "time=07:30", ""),
+        ("Half past seven, Boathouse hide", "time=07:30 place=Boathouse hide", ""),
+        ("quarter to nine: yellow legs", "time=08:45", "yellow legs"),
+        ("About seven a.m. - two brown birds", "time=07:00", "two brown birds"),
+        ("About seven a.m.", "time=07:00", ""),
+        ("six thirty, North Hide", "time=06:30 place=North Hide", ""),
+        ("three thirty: black cap", "time=03:30", "black cap"),
+        ("13 May 2026, five to ten, Long Bank", "date=13 May 2026 time=09:55 place=Long Bank", ""),
+        (
+            "third of May half past six in the morning small brown bird",
+            "date=third of May time=06:30",
+            "small brown bird",
+        ),
+        ("Time: half past seven", "time=half past seven", ""),
+        ("five to ten inches long, black cap", "", "five to ten inches long, black cap"),
+        ("five to ten", "", "five to ten"),
+        ("half past seven of them had gone", "", "half past seven of them had gone"),
+        ("ten to twelve, black caps", "", "ten to twelve, black caps"),
+        ("three thirty gulls", "", "three thirty gulls"),
+        ("5-10: black caps", "", "5-10: black caps"),
+        ("two, maybe three", "", "two, maybe three"),
+        ("a half hour of rain", "", "a half hour of rain"),
+        ("about six birds, black caps", "", "about six birds, black caps"),
+    ] {
+        assert_eq!(read(text), (fields.to_owned(), note.to_owned()), "{text}");
+    }
+}

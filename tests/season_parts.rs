@@ -72,8 +72,27 @@ fn accounted(seen: &Seen, length: usize) {
     assert_eq!(at, length as u64, "{:?}", seen.uses);
 }
 
+/// The line of each byte: lines end in LF, CR LF, CR CR LF or CR alone.
+fn lines_of(file: &str) -> Vec<u64> {
+    let bytes = file.as_bytes();
+    let mut line = 1;
+    let mut out = Vec::with_capacity(bytes.len());
+    for at in 0..bytes.len() {
+        out.push(line);
+        let rest = &bytes[at..];
+        let ends = match rest[0] {
+            b'\n' => true,
+            b'\r' => !rest.starts_with(b"\r\n") && !rest.starts_with(b"\r\r\n"),
+            _ => false,
+        };
+        line += u64::from(ends);
+    }
+    out
+}
+
 /// Each character of a note is found in the file where the map says.
 fn places_are_true(seen: &Seen, file: &str) {
+    let lines = lines_of(file);
     for entry in &seen.entries {
         for (at, sign) in entry.text.char_indices().filter(|(_, c)| c.is_alphanumeric()) {
             let (byte, line) = entry.map.place(&entry.text, at);
@@ -84,8 +103,7 @@ fn places_are_true(seen: &Seen, file: &str) {
                 "{sign} of {:?} at {byte}: {here:?}",
                 entry.text
             );
-            let lines = file[..byte].matches('\n').count() as u64 + 1;
-            assert_eq!(line, lines, "line of {sign} in {:?}", entry.text);
+            assert_eq!(line, lines[byte], "line of {sign} in {:?}", entry.text);
         }
     }
 }
@@ -355,4 +373,61 @@ proptest! {
         let wanted: Vec<&str> = rows.iter().map(|r| r.trim_end()).filter(|r| !r.trim().is_empty()).collect();
         prop_assert_eq!(texts(&seen), wanted);
     }
+}
+
+#[test]
+fn old_line_ends_part_as_new_ones_do() {
+    for (format, text) in [
+        (
+            Format::Plain,
+            "12 May 2026, Long Bank\n\nblack cap\nwhite rump\n\n13 May 2026\n\nyellow legs",
+        ),
+        (Format::Markdown, "# Fen\n\n## 12 May 2026\n\n- **black** cap\n- white rump\n"),
+        (Format::Comma, "date,note\n2026-05-12,black cap\n2026-05-13,\"white\nrump\"\n"),
+        (Format::Objects, "{\"note\": \"black cap\"}\n{\"note\": \"white rump\"}\n"),
+        (
+            Format::Subtitles,
+            "1\n00:00:01,000 --> 00:00:04,000\nblack cap\n\n2\n00:00:20,000 --> 00:00:24,000\nrump\n",
+        ),
+    ] {
+        let new = check(text, format);
+        let (old, done) = parted(text.replace('\n', "\r").as_bytes(), format);
+        done.unwrap();
+        accounted(&old, text.len());
+        assert_eq!(old.entries, new.entries, "{text}");
+        assert_eq!(old.uses, new.uses, "{text}");
+    }
+}
+
+#[test]
+fn words_under_times_that_cannot_be_read_are_kept() {
+    let text = "1\n00:00:01,000 --> 00:00:04,000\nblack cap\n\n2\n00:00:xx,000 --> 00:00:09,000\nwhite rump\n\n\
+                3\n00:00:20,000 -> 00:00:30,000\nyellow legs\n\nred bill\nlong tail\n\n4\n\nname\n\
+                00:00:40,000 --> 00:00:41,000\ngrey back\n";
+    let seen = check(text, Format::Subtitles);
+    let wanted = ["black cap", "white rump", "yellow legs", "red bill long tail", "grey back"];
+    assert_eq!(texts(&seen), wanted);
+    let remarks: Vec<_> = seen.remarks.iter().map(|r| (r.line, r.what.clone())).collect();
+    assert_eq!(remarks, [(6, Trouble::NoTimes), (10, Trouble::NoTimes), (13, Trouble::Stray)]);
+}
+
+#[test]
+fn a_time_said_in_a_memo_holds_for_its_entry() {
+    let text = "1\n00:00:01,000 --> 00:00:04,000\nthe twelfth of may twenty twenty six half past seven \
+                small bird black cap\n\n2\n00:00:20,000 --> 00:00:24,000\nquarter to nine white rump\n\n\
+                3\n00:00:40,000 --> 00:00:44,000\nten past the hide yellow legs\n\n\
+                4\n00:01:40,000 --> 00:01:44,000\nsix thirty birds with black caps\n";
+    let seen = check(text, Format::Subtitles);
+    let times: Vec<_> = seen.entries.iter().map(|e| e.heading.time.as_deref()).collect();
+    assert_eq!(times, [Some("07:30"), Some("08:45"), None, None]);
+    assert_eq!(texts(&seen)[1], "white rump");
+    assert!(seen.entries.iter().all(|e| e.heading.date.is_some()));
+}
+
+#[test]
+fn a_byte_order_mark_between_joined_notebooks_is_none_of_their_text() {
+    let seen =
+        check("12 May 2026\n\nblack cap\n\n\u{feff}13 May 2026\n\nwhite rump\n", Format::Plain);
+    assert_eq!(texts(&seen), ["black cap", "white rump"]);
+    assert_eq!(seen.entries[1].heading.date.unwrap().day, Some(13));
 }

@@ -76,6 +76,8 @@ pub struct Guess {
 
 /// The most bytes shown to the detector; letters tell soon what they are.
 const MOST_FED: usize = 1 << 20;
+/// Where English is written, as the detector has it.
+const ENGLISH: &[u8] = b"uk";
 /// The bytes at the start in which zeros tell UTF-16 from text.
 const ZEROS_IN: u64 = 1 << 16;
 
@@ -178,7 +180,8 @@ impl Guess {
         }
         let mut detector = EncodingDetector::new(Iso2022JpDetection::Deny);
         detector.feed(&self.sample, true);
-        Ok(detector.guess(None, Utf8Detection::Deny))
+        // The notes are English: in a few letters the encodings of the Baltic or of Turkey look the same.
+        Ok(detector.guess(Some(ENGLISH), Utf8Detection::Deny))
     }
 }
 
@@ -201,6 +204,16 @@ mod tests {
         assert_eq!(
             guess(b"caf\xe9 \x93gull\x94, it\x92s na\xefve and 12\xb0 warm"),
             Ok("windows-1252")
+        );
+        assert_eq!(
+            guess(b"na\xefve bird \x96 black cap, it\x92s \x93white\x94 rump"),
+            Ok("windows-1252")
+        );
+        assert_eq!(
+            guess(
+                b"\xf7\xb8\xf0\xed\xe0\xff \xf8\xe0\xef\xee\xf7\xea\xe0 \xf3 \xef\xf2\xe8\xf6\xfb"
+            ),
+            Ok("windows-1251")
         );
         let utf16: Vec<u8> = "black crown".encode_utf16().flat_map(u16::to_le_bytes).collect();
         assert_eq!(guess(&utf16), Ok("UTF-16LE"));

@@ -7,6 +7,7 @@
 //! | `12/5/26 6.40am Boathouse: small brown bird` | date, time, place | `small brown bird` |
 //! | `07:15 two on the mud` | time | `two on the mud` |
 
+use super::clock;
 use super::dates::{Date, DateOrder, date_at, time_at};
 use super::labels::{Field, Labels};
 
@@ -26,6 +27,8 @@ pub struct Found {
     pub dated: bool,
     /// Whether it says that the day is the one before.
     pub same: bool,
+    /// Whether it begins with a time without its label.
+    pub timed: bool,
 }
 
 /// How a line may be read.
@@ -82,9 +85,11 @@ fn dated_later(line: &str, reading: Reading<'_>) -> bool {
         // Its year is in figures; most lines have none, and are not looked at any further.
         && first.bytes().any(|b| b.is_ascii_digit())
         && first.split(',').map(str::trim).all(|piece| {
-            dated |= date_at(piece, reading.labels, reading.order)
-                .is_some_and(|(d, used)| d.year.is_some() && used == piece.len());
-            piece.split_whitespace().count() <= 4 && !reading.labels.speaks_of_marks(piece)
+            piece.split_whitespace().count() <= 4 && {
+                dated |= date_at(piece, reading.labels, reading.order)
+                    .is_some_and(|(d, used)| d.year.is_some() && used == piece.len());
+                !reading.labels.speaks_of_marks(piece)
+            }
         })
         && dated
 }
@@ -109,8 +114,16 @@ fn piece(
     if !has(Field::Time)
         && let Some((time, length)) = time_at(rest, !found.dated)
     {
+        found.timed |= found.fields.is_empty();
         found.fields.push((Field::Time, time));
         return Some((length, true));
+    }
+    if !has(Field::Time)
+        && let Some(said) = said_time(rest, reading, (anchored, found.dated))
+    {
+        found.timed |= found.fields.is_empty();
+        found.fields.push((Field::Time, said.time));
+        return Some((said.used, true));
     }
     if let Some((field, value, length)) = labelled(rest, reading) {
         if field == Field::Date
@@ -137,6 +150,23 @@ fn piece(
     unlabelled(rest, reading, found, parted)
 }
 
+/// A time that is said. Notes begin with numbers too ("five to ten of them"), so it wants a sign behind
+/// it or the line's end, and what could be a number of birds wants a heading around it.
+fn said_time(
+    rest: &str,
+    reading: Reading<'_>,
+    (anchored, dated): (bool, bool),
+) -> Option<clock::Said> {
+    let said = clock::time_at(rest, reading.labels)?;
+    let after = rest[said.used..].trim_start_matches(GAPS);
+    let ends = after.is_empty();
+    let parted = ends || after.starts_with(SIGNS);
+    let heading = anchored || (!ends && remaining_is_heading(after, reading));
+    let taken =
+        if said.sure { parted || dated } else { parted && (heading || after.starts_with(':')) };
+    taken.then_some(said)
+}
+
 /// `×2`, `x 3`.
 fn count_at(rest: &str) -> Option<(String, usize)> {
     let digits = rest.strip_prefix(['x', '×', 'X'])?.trim_start();
@@ -161,7 +191,7 @@ fn labelled(rest: &str, reading: Reading<'_>) -> Option<(Field, String, usize)> 
 
 /// A label at the start, and where its value begins.
 pub fn label(rest: &str, labels: &Labels) -> Option<(Field, usize)> {
-    let end = rest.find([':', '='])?;
+    let end = memchr::memchr2(b':', b'=', rest.as_bytes())?;
     let name = &rest[..end];
     if name.split_whitespace().count() > labels.longest() || name.contains([',', ';', '.']) {
         return None;

@@ -1,6 +1,7 @@
 //! The words of headings: what fields are called, months, words of weather. All of them are entries
 //! `note …` of the lexicon.
 
+use super::clock::Word;
 use crate::lexicon::Lexicon;
 use rustc_hash::{FxHashMap, FxHashSet};
 
@@ -92,8 +93,15 @@ pub struct Labels {
     small: FxHashSet<String>,
     times: FxHashSet<String>,
     same: FxHashSet<String>,
+    same_starts: FxHashSet<char>,
     /// Every word that a date may start with, save figures.
     starters: FxHashSet<String>,
+    /// Words and phrases of times that are said.
+    clock: FxHashMap<String, Word>,
+    /// Every word that a time that is said may start with, save figures.
+    clock_starters: FxHashSet<String>,
+    /// The first words of all its words and phrases.
+    clock_firsts: FxHashSet<String>,
     /// Words that speak of a bird's marks, in lower case.
     marks: FxHashSet<String>,
     /// Names of birds, in lower case.
@@ -138,6 +146,12 @@ impl Labels {
                     out.days.extend(words.zip(1..));
                     continue;
                 }
+                "clock" => {
+                    if let Some(word) = entry.get("gives").and_then(Word::find) {
+                        out.clock.extend(entry.items("also").map(|w| (plain(w), word)));
+                    }
+                    continue;
+                }
                 "thousand" => &mut out.thousand,
                 "and" => &mut out.and,
                 "leads-to-day" => &mut out.leads,
@@ -163,6 +177,18 @@ impl Labels {
             // Of "it's" the letters before the sign.
             .map(|word| word.split(' ').next().unwrap_or(word).to_owned())
             .collect();
+        let first = [Word::Lead, Word::Half, Word::Quarter, Word::Nought];
+        out.clock_starters = out
+            .clock
+            .iter()
+            .filter(|(_, word)| first.contains(word))
+            .map(|(phrase, _)| phrase)
+            .chain(out.numbers.keys())
+            .map(|phrase| phrase.split(' ').next().unwrap_or(phrase).to_owned())
+            .collect();
+        let first_word = |phrase: &String| phrase.split(' ').next().unwrap_or(phrase).to_owned();
+        out.clock_firsts = out.clock.keys().map(first_word).collect();
+        out.same_starts = out.same.iter().filter_map(|s| s.chars().next()).collect();
         out.longest = out.fields.keys().map(|f| f.split(' ').count()).max().unwrap_or(0);
         out.marks = mark_words(lexicon);
         out.birds = bird_names(lexicon);
@@ -220,6 +246,24 @@ impl Labels {
         (1..=16).contains(&word.len()) && self.starters.contains(&word.to_lowercase())
     }
 
+    /// Whether a time that is said may start with a word.
+    pub fn starts_clock(&self, word: &str) -> bool {
+        (1..=12).contains(&word.len())
+            && (word.parse::<u8>().is_ok() || self.clock_starters.contains(&word.to_lowercase()))
+    }
+
+    /// Whether a word or phrase of times that are said may start with a word.
+    pub fn starts_clock_phrase(&self, word: &str) -> bool {
+        // Of "it's" the letters before the sign.
+        let word = word.split(['\'', '\u{2019}']).next().unwrap_or(word);
+        (1..=12).contains(&word.len()) && self.clock_firsts.contains(&word.to_lowercase())
+    }
+
+    /// What a word or phrase does in a time that is said.
+    pub fn clock(&self, phrase: &str) -> Option<Word> {
+        self.clock.get(&plain(phrase)).copied()
+    }
+
     /// Whether a word may stand before a day that is said.
     pub fn leads_to_day(&self, word: &str) -> bool {
         self.leads.contains(&plain(word))
@@ -232,8 +276,11 @@ impl Labels {
 
     /// Whether a phrase says that the day is the one before.
     pub fn is_same(&self, phrase: &str) -> bool {
-        // A few words at most.
-        phrase.len() <= 40 && self.same.contains(&plain(phrase))
+        // A few words at most; most lines begin otherwise, and are not looked at any further.
+        let first = phrase.trim_start().chars().next().map(|c| c.to_ascii_lowercase());
+        phrase.len() <= 40
+            && first.is_some_and(|c| self.same_starts.contains(&c))
+            && self.same.contains(&plain(phrase))
     }
 
     /// Whether a phrase speaks of the weather.

@@ -1,4 +1,6 @@
 //! The lines of a stream, decoded, with their bytes.
+//!
+//! A line ends in LF, CR LF or CR alone, as in old files; the last stands as LF in the text, which is as long.
 
 use super::encoding::{Units, byte_order_mark};
 use super::{Remark, Sink, Trouble};
@@ -7,6 +9,8 @@ use std::io::{self, Read};
 
 /// The longest piece of a line handed on at once. What is longer comes in pieces.
 pub const MOST_LINE: usize = 64 * 1024;
+/// The bytes of the longest line end, CR CR LF in UTF-16.
+const LONGEST_END: usize = 6;
 /// The bytes read at once.
 const BLOCK: usize = 256 * 1024;
 
@@ -120,7 +124,11 @@ impl<R: Read> Lines<R> {
     /// The text that is read already, decoded as well as it can be.
     pub fn peek(&self) -> String {
         let bytes = &self.block[self.at..self.filled];
-        self.encoding.decode_without_bom_handling(bytes).0.into_owned()
+        let text = self.encoding.decode_without_bom_handling(bytes).0;
+        if text.contains('\r') {
+            return text.replace("\r\n", "\n").replace('\r', "\n");
+        }
+        text.into_owned()
     }
 
     /// Lets lines be longer than [`MOST_LINE`], for formats that need a line whole.
@@ -162,17 +170,41 @@ impl<R: Read> Lines<R> {
     fn line_end(&self, from: usize) -> Option<usize> {
         let bytes = &self.block[..self.filled];
         if self.units != Units::Utf16 {
-            return memchr::memchr(b'\n', &bytes[from..]).map(|n| from + n + 1);
+            let found = from + memchr::memchr2(b'\n', b'\r', &bytes[from..])?;
+            return self.sign_end(found, 1, |at| bytes.get(at).copied());
         }
         let (low, high) = if self.encoding == UTF_16LE { (0, 1) } else { (1, 0) };
+        // A character outside ASCII is none of the two signs.
+        let unit = |at: usize| {
+            let pair = bytes.get(at..at + 2)?;
+            Some(if pair[high] == 0 { pair[low] } else { 0 })
+        };
         let mut at = from - (from - self.at) % 2;
-        while at + 1 < bytes.len() {
-            if bytes[at + low] == b'\n' && bytes[at + high] == 0 {
-                return Some(at + 2);
-            }
+        while !matches!(unit(at)?, b'\n' | b'\r') {
             at += 2;
         }
-        None
+        self.sign_end(at, 2, unit)
+    }
+
+    /// The end of the line end that starts at `at`; none where more must be read to tell. CR CR LF, left
+    /// by programs that put line ends in twice, is one.
+    fn sign_end(
+        &self,
+        at: usize,
+        size: usize,
+        unit: impl Fn(usize) -> Option<u8>,
+    ) -> Option<usize> {
+        let mut next = at;
+        for _ in 0..=2 {
+            match unit(next) {
+                Some(b'\n') => return Some(next + size),
+                Some(b'\r') => next += size,
+                Some(_) => break,
+                None if self.done => break,
+                None => return None,
+            }
+        }
+        Some(at + size)
     }
 
     /// The next line; `false` at the end.
@@ -193,7 +225,8 @@ impl<R: Read> Lines<R> {
             }
             let kept = self.filled - self.at;
             self.fill()?;
-            looked = self.at + kept;
+            // A CR at the very end is looked at again.
+            looked = self.at + kept.saturating_sub(LONGEST_END);
         };
         let (end, whole) =
             if end - self.at > self.most + 4 { (self.cut(), false) } else { (end, whole) };
@@ -207,6 +240,10 @@ impl<R: Read> Lines<R> {
         line.continues = self.continues;
         line.ended = whole;
         self.decode(end, line);
+        if whole && line.text.ends_with('\r') {
+            line.text.pop();
+            line.text.push('\n');
+        }
         line.content = line.text.trim_end_matches(['\n', '\r']).len();
         self.place = line.end;
         self.at = end;
@@ -297,6 +334,53 @@ mod tests {
         let places: Vec<_> =
             found.iter().map(|l| (l.content(), l.start, l.end, l.number)).collect();
         assert_eq!(places, [("one", 3, 8, 1), ("", 8, 9, 2), ("two", 9, 12, 3)]);
+    }
+
+    #[test]
+    fn lines_end_in_cr_too() {
+        for (units, encoding) in [(1, UTF_8), (2, UTF_16BE)] {
+            let text = "one\r\rtwo\r\nthree\nfour\r\r\nfive\r";
+            let bytes: Vec<u8> = match units {
+                1 => text.as_bytes().to_vec(),
+                _ => text.encode_utf16().flat_map(u16::to_be_bytes).collect(),
+            };
+            let places: Vec<_> = all(&bytes, encoding)
+                .iter()
+                .map(|l| (l.text.clone(), l.start / units, l.end / units, l.number))
+                .collect();
+            let wanted = [
+                ("one\n", 0, 4, 1),
+                ("\n", 4, 5, 2),
+                ("two\r\n", 5, 10, 3),
+                ("three\n", 10, 16, 4),
+                ("four\r\r\n", 16, 23, 5),
+                ("five\n", 23, 28, 6),
+            ];
+            assert_eq!(places, wanted.map(|(t, s, e, n)| (t.to_owned(), s, e, n)));
+        }
+    }
+
+    #[test]
+    fn a_line_end_parted_by_a_reading_is_one() {
+        struct Slow<'a>(&'a [u8]);
+        impl Read for Slow<'_> {
+            fn read(&mut self, out: &mut [u8]) -> io::Result<usize> {
+                let Some((first, rest)) = self.0.split_first() else { return Ok(0) };
+                out[0] = *first;
+                self.0 = rest;
+                Ok(1)
+            }
+        }
+        let text = format!("{}\r\nx\ry\r\r\nz", "a".repeat(BLOCK));
+        let mut lines = Lines::new(Slow(text.as_bytes()), UTF_8).unwrap();
+        lines.allow(BLOCK * 2);
+        let mut line = Line::default();
+        let mut ends = Vec::new();
+        while lines.next(&mut line).unwrap() {
+            ends.push((line.content, line.end - line.start));
+        }
+        let first = (BLOCK, BLOCK as u64 + 2);
+        assert_eq!(ends, [first, (1, 2), (1, 4), (1, 1)]);
     }
 
     #[test]

@@ -48,6 +48,14 @@ impl SourceMap {
         self.segments.push(Segment { text, source, line });
     }
 
+    /// As [`SourceMap::push`], where the text before does not tell the line: a line's end left out of it.
+    pub fn push_line(&mut self, text: usize, source: u64, line: u64) {
+        match self.segments.last_mut() {
+            Some(last) if last.text == text => *last = Segment { text, source, line },
+            _ => self.segments.push(Segment { text, source, line }),
+        }
+    }
+
     /// Leaves out what lies before byte `at` of the text.
     pub fn cut(&mut self, text: &str, at: usize) {
         let (source, line) = self.place(text, at);

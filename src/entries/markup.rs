@@ -28,7 +28,8 @@ impl Clean {
 
 /// How many bytes at the start of a line are a bullet, a number of a list or a quotation sign.
 pub fn lead(line: &str, markdown: bool) -> usize {
-    let mut at = line.len() - line.trim_start_matches([' ', '\t', '\u{a0}']).len();
+    // A byte order mark within a file is left by files that were joined.
+    let mut at = line.len() - line.trim_start_matches([' ', '\t', '\u{a0}', '\u{feff}']).len();
     if markdown {
         while line[at..].starts_with('>') {
             at += 1;

@@ -4,6 +4,7 @@
 //! every entry it finds, and what every byte of the file was used for. It never prints, and of the
 //! outside world it knows nothing but a stream of bytes.
 
+pub mod clock;
 pub mod columns;
 pub mod dates;
 pub mod encoding;
@@ -84,7 +85,10 @@ impl Heading {
         let slot = match field {
             Field::Date => return self.set_date(value, labels, order),
             Field::Time => {
-                let time = dates::time_at(value, false).map(|(time, _)| time);
+                let time = dates::time_at(value, false).map(|(time, _)| time).or_else(|| {
+                    let said = clock::time_at(value, labels);
+                    said.filter(|s| s.used == value.len()).map(|s| s.time)
+                });
                 self.time = Some(time.unwrap_or_else(|| value.to_owned()));
                 return;
             }
@@ -107,6 +111,8 @@ impl Heading {
             let rest = value[used..].trim_start_matches([',', ' ']);
             if let Some((time, _)) = dates::time_at(rest, false) {
                 self.time = Some(time);
+            } else if let Some(said) = clock::time_at(rest, labels) {
+                self.time = Some(said.time);
             }
         } else {
             self.date = None;
@@ -193,6 +199,10 @@ pub enum Trouble {
     Fields(usize, usize),
     /// A row or an object without a note: nothing comes of it.
     NoNote,
+    /// Times of a cue that can't be read; its words are kept.
+    NoTimes,
+    /// Words under no cue's times; they are kept.
+    Stray,
 }
 
 /// Takes what a reader finds, in the file's order.

@@ -130,12 +130,7 @@ impl Notebook<'_, '_> {
             self.after_heading && self.open.text.is_empty() && self.is_bare_name(&cleaned.text);
         let found = heading_of(&cleaned.text, self.reading(marked));
         let whole = found.used == cleaned.text.len() && found.used > 0;
-        let starts = found.dated
-            || found.same
-            || found
-                .fields
-                .first()
-                .is_some_and(|(f, _)| *f == Field::Time && !is_label(&cleaned.text));
+        let starts = found.dated || found.same || found.timed;
         if found.used == 0 {
             self.uses(line, &[(Use::Syntax, lead)]);
             self.open.bullet |= bullet;
@@ -503,10 +498,6 @@ impl Notebook<'_, '_> {
 /// A time that stands alone on its line speaks of the entry that follows.
 fn time_alone(found: &Found) -> bool {
     found.fields.len() == 1 && found.fields[0].0 == Field::Time && !found.same
-}
-
-fn is_label(text: &str) -> bool {
-    text.trim_start().starts_with(char::is_alphabetic)
 }
 
 /// The first number of four digits that can be a year.

@@ -72,6 +72,9 @@ pub fn part<R: Read>(
             continue;
         }
         if !std::mem::replace(&mut told_columns, true) {
+            if names.is_empty() {
+                return Err(broken(&line, "no JSON object on this line alone", ONE_A_LINE));
+            }
             if !found.contains(&Column::Is(Field::Note)) {
                 return Err(broken(
                     &line,
@@ -89,6 +92,9 @@ pub fn part<R: Read>(
 fn broken(line: &Line, what: &str, hint: &str) -> Broken {
     Broken::At(line.number, line.start, what.to_owned(), hint.to_owned())
 }
+
+const ONE_A_LINE: &str =
+    "give one object a line, such as {\"note\": \"black crown\"}; an array is none";
 
 type Members<'t> = BTreeMap<String, &'t RawValue>;
 
@@ -132,8 +138,9 @@ fn object(
 ) -> Result<(), Broken> {
     let content = line.content();
     let members: Members<'_> = serde_json::from_str(content).map_err(|error| {
-        let place = format!("no JSON object: {error}");
-        broken(line, &place, "give one object a line, such as {\"note\": \"black crown\"}")
+        // The line is told already, and its own line in the library's words is always the first.
+        let what = error.to_string().replace(" at line 1 column ", ", column ");
+        broken(line, &format!("no JSON object: {what}"), ONE_A_LINE)
     })?;
     let mut all_names: Vec<String> = names.to_vec();
     for name in members.keys() {

@@ -5,21 +5,48 @@ use super::dates::Date;
 use super::labels::Labels;
 
 /// The words of a text, each with where it starts and ends. A hyphen parts words.
-struct Words<'a> {
+pub(super) struct Words<'a> {
     text: &'a str,
     at: usize,
 }
 
 impl<'a> Words<'a> {
+    /// The words of a text from its start.
+    pub(super) const fn new(text: &'a str) -> Self {
+        Self { text, at: 0 }
+    }
+
+    /// The text.
+    pub(super) const fn text(&self) -> &'a str {
+        self.text
+    }
+
+    /// Where the last word taken ends.
+    pub(super) const fn at(&self) -> usize {
+        self.at
+    }
+
+    /// Goes on from there.
+    pub(super) const fn go(&mut self, to: usize) {
+        self.at = to;
+    }
+
+    /// Passes over a sign, if it is the next.
+    pub(super) fn pass(&mut self, sign: char) {
+        if self.text[self.at..].starts_with(sign) {
+            self.at += sign.len_utf8();
+        }
+    }
+
     /// The next word and where it ends, if nothing but space or a hyphen lies before it (`comma`: or a
     /// comma).
-    fn peek(&self, comma: bool) -> Option<(&'a str, usize)> {
+    pub(super) fn peek(&self, comma: bool) -> Option<(&'a str, usize)> {
         let rest = &self.text[self.at..];
         let gap =
             |c: char| c == ' ' || c == '\t' || c == '\u{a0}' || c == '-' || (comma && c == ',');
         let word = rest.trim_start_matches(gap);
         let start = self.at + rest.len() - word.len();
-        if self.at > 0 && start == self.at {
+        if self.at > 0 && start == self.at && !self.text[..start].ends_with('.') {
             return None;
         }
         let inside = |c: char| c.is_alphanumeric() || c == '\'' || c == '\u{2019}';
@@ -28,19 +55,23 @@ impl<'a> Words<'a> {
     }
 
     /// The next word, if it is such a one.
-    fn take<T>(&mut self, comma: bool, wanted: impl FnOnce(&'a str) -> Option<T>) -> Option<T> {
+    pub(super) fn take<T>(
+        &mut self,
+        comma: bool,
+        wanted: impl FnOnce(&'a str) -> Option<T>,
+    ) -> Option<T> {
         let (word, end) = self.peek(comma)?;
         let found = wanted(word)?;
         self.at = end;
         Some(found)
     }
 
-    fn fork(&self) -> Self {
+    pub(super) fn fork(&self) -> Self {
         Self { text: self.text, at: self.at }
     }
 
     /// A number below a hundred: "six", "twenty", "twenty six".
-    fn below_hundred(&mut self, labels: &Labels, comma: bool) -> Option<i16> {
+    pub(super) fn below_hundred(&mut self, labels: &Labels, comma: bool) -> Option<i16> {
         let tens = self.take(comma, |w| labels.number(w).filter(|n| (1..100).contains(n)))?;
         if tens >= 20 && tens % 10 == 0 {
             let ones = self.take(false, |w| labels.number(w).filter(|n| (1..10).contains(n)));
@@ -104,14 +135,14 @@ fn digits_of_day(word: &str, labels: &Labels) -> Option<i8> {
 
 /// A year that is said behind a day and month, and how many bytes it takes.
 pub fn year_at(text: &str, labels: &Labels) -> Option<(i16, usize)> {
-    let mut words = Words { text, at: 0 };
+    let mut words = Words::new(text);
     let year = words.year(labels)?;
     Some((year, words.at))
 }
 
 /// A said date at the start of a text, and how many bytes it takes.
 pub fn date_at(text: &str, labels: &Labels) -> Option<(Date, usize)> {
-    let mut words = Words { text, at: 0 };
+    let mut words = Words::new(text);
     // "today is the", "on the"
     for _ in 0..3 {
         if words.take(false, |w| labels.leads_to_day(w).then_some(())).is_none() {

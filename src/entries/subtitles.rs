@@ -1,8 +1,9 @@
 //! Dictated memos as subtitles, SRT or WebVTT: cues that follow one another without a long silence
 //! are one entry; its time within the recording is kept.
 
+use super::clock;
 use super::dates::DateOrder;
-use super::heading::{Reading, heading_of};
+use super::heading::{Found, Reading, heading_of};
 use super::labels::Field;
 use super::lines::{Line, Lines};
 use super::map::SourceMap;
@@ -44,13 +45,15 @@ pub fn part<R: Read>(
     sink: &mut dyn Sink,
 ) -> Result<(), Broken> {
     let now = plan.heading.clone();
-    let mut memo = Memo { plan, now, open: None, within: Within::Nothing, uses: Vec::new() };
+    let mut memo =
+        Memo { plan, now, open: None, within: Within::Nothing, held: None, uses: Vec::new() };
     let mut line = Line::default();
     let mut cues = 0usize;
     while lines.next(&mut line)? {
         line.tell_damage(sink);
         cues += usize::from(memo.line(&line, sink)?);
     }
+    memo.settle_held(false, sink)?;
     memo.close(sink)?;
     if cues == 0 && lines.place() > 0 {
         return Err(Broken::At(
@@ -69,6 +72,8 @@ struct Memo<'a, 'p> {
     now: Heading,
     open: Option<Open>,
     within: Within,
+    /// A line before a cue: its number or name if times follow, else words.
+    held: Option<Line>,
     uses: Vec<(Use, u64, u64)>,
 }
 
@@ -76,12 +81,21 @@ impl Memo<'_, '_> {
     /// Takes a line; whether it began a cue.
     fn line(&mut self, line: &Line, sink: &mut dyn Sink) -> Result<bool, Broken> {
         let content = line.content().trim();
+        let timed = is_timed(content);
+        self.settle_held(timed, sink)?;
         if content.is_empty() {
             self.within = Within::Nothing;
             self.tell(line, Use::Blank, line.text.len());
             return Ok(false);
         }
-        if let Some((start, end)) = times(content) {
+        if timed {
+            let Some((start, end)) = times(content) else {
+                sink.remark(Remark { line: line.number, byte: line.start, what: Trouble::NoTimes });
+                self.tell(line, Use::Heading, line.content);
+                self.tell(line, Use::Blank, line.text.len());
+                self.open_untimed(line, sink)?;
+                return Ok(true);
+            };
             let apart = self
                 .open
                 .as_ref()
@@ -109,12 +123,45 @@ impl Memo<'_, '_> {
         if self.within == Within::Nothing && aside {
             self.within = Within::Aside;
         }
-        if self.within != Within::Cue {
-            self.tell(line, Use::Syntax, line.text.len());
-            return Ok(false);
+        match self.within {
+            Within::Cue => self.words(line, sink)?,
+            Within::Aside => self.tell(line, Use::Syntax, line.text.len()),
+            Within::Nothing => self.held = Some(line.clone()),
         }
-        self.words(line, sink)?;
         Ok(false)
+    }
+
+    /// Uses the line that was held: before times, or as a bare number, it names a cue.
+    fn settle_held(&mut self, before_times: bool, sink: &mut dyn Sink) -> Result<(), Broken> {
+        let Some(line) = self.held.take() else {
+            return Ok(());
+        };
+        if before_times || line.content().trim().bytes().all(|b| b.is_ascii_digit()) {
+            self.tell(&line, Use::Syntax, line.text.len());
+            return Ok(());
+        }
+        sink.remark(Remark { line: line.number, byte: line.start, what: Trouble::Stray });
+        self.open_untimed(&line, sink)?;
+        self.words(&line, sink)
+    }
+
+    /// Begins an entry of which the times are not known.
+    fn open_untimed(&mut self, line: &Line, sink: &mut dyn Sink) -> Result<(), Broken> {
+        // What is told so far belongs to the entry before, save for this line.
+        let own = self.uses.iter().position(|u| u.1 >= line.start).unwrap_or(self.uses.len());
+        let own = self.uses.split_off(own);
+        self.close(sink)?;
+        self.uses = own;
+        self.open = Some(Open {
+            text: String::new(),
+            map: SourceMap::new(line.units),
+            first: line.end,
+            start: Time::default(),
+            end: Time::default(),
+            speaker: None,
+        });
+        self.within = Within::Cue;
+        Ok(())
     }
 
     /// Adds the words of a cue; tags in angle brackets are left out.
@@ -150,7 +197,7 @@ impl Memo<'_, '_> {
                 if open.text.is_empty() {
                     open.first = source;
                 }
-                open.map.push(open.text.len(), source, line.number);
+                open.map.push_line(open.text.len(), source, line.number);
                 for damage in line.damage.iter().filter(|d| at <= d.0 && d.0 < at + length) {
                     let behind = damage.0 + '\u{fffd}'.len_utf8() - at;
                     open.map.push(open.text.len() + behind, damage.2, line.number);
@@ -195,8 +242,10 @@ impl Memo<'_, '_> {
                     heading.set(Field::Observer, speaker, self.plan.labels, order);
                 }
                 let span = [open.first, open.map.end(&open.text, open.text.len())];
-                let recording = format!("{} - {}", open.start.written, open.end.written);
-                heading.other.push(("recording".to_owned(), recording));
+                if !open.start.written.is_empty() {
+                    let recording = format!("{} - {}", open.start.written, open.end.written);
+                    heading.other.push(("recording".to_owned(), recording));
+                }
                 let entry = Entry {
                     text: open.text,
                     map: open.map,
@@ -218,9 +267,15 @@ impl Memo<'_, '_> {
     /// Heading data that are said at the start of an entry: they are taken off its text.
     fn spoken_heading(&mut self, open: &mut Open) -> Heading {
         let Plan { labels, order, .. } = *self.plan;
-        let found = heading_of(&open.text, Reading { labels, order, marked: false });
-        if !found.dated {
-            return self.now.clone();
+        let mut found = heading_of(&open.text, Reading { labels, order, marked: false });
+        if !(found.dated || found.timed) {
+            // Nobody says a comma: here a time needs none behind it, if it can be nothing else.
+            let Some(said) = clock::time_at(&open.text, labels).filter(|s| s.sure) else {
+                return self.now.clone();
+            };
+            let gap = open.text[said.used..].len() - open.text[said.used..].trim_start().len();
+            let fields = vec![(Field::Time, said.time)];
+            found = Found { fields, used: said.used + gap, ..Found::default() };
         }
         let (byte, _) = open.map.place(&open.text, found.used);
         let end = if found.used < open.text.len() { byte } else { u64::MAX };
@@ -254,6 +309,11 @@ fn speaker(tag: &str) -> Option<String> {
     let name = if inner.starts_with('.') { inner.split_once(' ')?.1 } else { inner };
     let name = name.trim();
     (!name.is_empty()).then(|| name.to_owned())
+}
+
+/// Whether a line is one of a cue's times, even if they can't be read.
+fn is_timed(line: &str) -> bool {
+    line.contains("-->") || (line.contains("->") && line.starts_with(|c: char| c.is_ascii_digit()))
 }
 
 /// `00:00:02,100 --> 00:00:14,800`, with what may stand behind it.

@@ -377,7 +377,7 @@ pub fn write<W: Write + Seek>(
     occurrences: &mut dyn Input,
     facts: &mut dyn Input,
 ) -> io::Result<W> {
-    let mut zip = ZipWriter::new(out);
+    let mut zip = ZipWriter::new(Remembers { out, failed: None, at: 0 });
     let options = SimpleFileOptions::default()
         .compression_method(CompressionMethod::Deflated)
         .last_modified_time(DateTime::default())
@@ -392,5 +392,53 @@ pub fn write<W: Write + Seek>(
     io::copy(occurrences, &mut zip)?;
     zip.start_file("measurementorfact.txt", options).map_err(io::Error::other)?;
     io::copy(facts, &mut zip)?;
-    zip.finish().map_err(io::Error::other)
+    let Remembers { out, failed, .. } = zip.finish().map_err(io::Error::other)?;
+    failed.map_or(Ok(out), Err)
+}
+
+/// Keeps the first failure for later and takes no more bytes then: the library, dropped after a failure,
+/// would tell of it on standard error by itself.
+struct Remembers<W> {
+    out: W,
+    failed: Option<io::Error>,
+    /// Where the next byte goes, or would go.
+    at: u64,
+}
+
+impl<W> Remembers<W> {
+    /// Does it, unless something failed; `otherwise` stands for its result then.
+    fn attempt<T>(&mut self, otherwise: T, mut work: impl FnMut(&mut W) -> io::Result<T>) -> T {
+        while self.failed.is_none() {
+            match work(&mut self.out) {
+                Ok(done) => return done,
+                Err(error) if error.kind() == io::ErrorKind::Interrupted => {}
+                Err(error) => self.failed = Some(error),
+            }
+        }
+        otherwise
+    }
+}
+
+impl<W: Write> Write for Remembers<W> {
+    fn write(&mut self, bytes: &[u8]) -> io::Result<usize> {
+        let wrote = self.attempt(bytes.len(), |out| out.write(bytes));
+        self.at += wrote as u64;
+        Ok(wrote)
+    }
+    fn flush(&mut self) -> io::Result<()> {
+        self.attempt((), Write::flush);
+        Ok(())
+    }
+}
+
+impl<W: Seek> Seek for Remembers<W> {
+    fn seek(&mut self, to: io::SeekFrom) -> io::Result<u64> {
+        let otherwise = match to {
+            io::SeekFrom::Start(at) => at,
+            io::SeekFrom::Current(by) => self.at.saturating_add_signed(by),
+            io::SeekFrom::End(_) => self.at,
+        };
+        self.at = self.attempt(otherwise, |out| out.seek(to));
+        Ok(self.at)
+    }
 }

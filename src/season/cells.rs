@@ -1,8 +1,5 @@
 //! Rows of cells, for whatever takes them: CSV here, columns of Parquet elsewhere.
 
-use csv::{Writer, WriterBuilder};
-use std::io;
-
 /// What a column holds.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Kind {
@@ -29,15 +26,20 @@ pub trait Cells {
     fn end(&mut self);
 }
 
-/// Rows as CSV, with commas or tabs.
+/// Rows as CSV, with commas or tabs. The library says what is to be quoted and quotes it; to let it copy all the
+/// other cells too, mostly short words, took a tenth of the time of a season.
 pub struct Csv {
-    writer: Writer<Vec<u8>>,
+    rows: Vec<u8>,
+    library: csv_core::Writer,
+    /// Whether a cell stands before the next one in its row.
+    within: bool,
 }
 
 impl Csv {
     /// No rows yet.
     pub fn new(sign: u8) -> Self {
-        Self { writer: WriterBuilder::new().delimiter(sign).from_writer(Vec::new()) }
+        let library = csv_core::WriterBuilder::new().delimiter(sign).build();
+        Self { rows: Vec::new(), library, within: false }
     }
 
     /// The head line.
@@ -48,41 +50,64 @@ impl Csv {
         self.end();
     }
 
-    /// Writing to memory does not fail.
-    fn field(&mut self, text: impl AsRef<[u8]>) {
-        let _ = self.writer.write_field(text);
+    /// The sign before a cell that is not the first of its row.
+    fn part(&mut self) {
+        if std::mem::replace(&mut self.within, true) {
+            self.rows.push(self.library.get_delimiter());
+        }
+    }
+
+    /// A cell that needs no quoting.
+    fn copied(&mut self, cell: &[u8]) {
+        self.part();
+        self.rows.extend_from_slice(cell);
+    }
+
+    fn quoted(&mut self, text: &[u8]) {
+        self.rows.push(b'"');
+        let start = self.rows.len();
+        // Each byte could be a quotation mark, written as two.
+        self.rows.resize(start + 2 * text.len(), 0);
+        let (_, _, wrote) = csv_core::quote(text, &mut self.rows[start..], b'"', b'"', true);
+        self.rows.truncate(start + wrote);
+        self.rows.push(b'"');
     }
 
     /// The rows.
-    ///
-    /// # Errors
-    /// None in practice: the rows are in memory.
-    pub fn into_bytes(self) -> io::Result<Vec<u8>> {
-        self.writer.into_inner().map_err(|error| io::Error::other(error.to_string()))
+    pub fn into_bytes(self) -> Vec<u8> {
+        self.rows
     }
 }
 
 impl Cells for Csv {
     fn text(&mut self, cell: Option<&str>) {
-        self.field(cell.unwrap_or(""));
+        match cell {
+            Some(text) if self.library.should_quote(text.as_bytes()) => {
+                self.part();
+                self.quoted(text.as_bytes());
+            }
+            Some(text) => self.copied(text.as_bytes()),
+            None => self.part(),
+        }
     }
 
     fn int(&mut self, cell: Option<u64>) {
         match cell {
-            Some(number) => self.field(itoa::Buffer::new().format(number)),
-            None => self.field(""),
+            Some(number) => self.copied(itoa::Buffer::new().format(number).as_bytes()),
+            None => self.part(),
         }
     }
 
     fn float(&mut self, cell: Option<f32>) {
         match cell {
-            Some(number) => self.field(number.to_string()),
-            None => self.field(""),
+            Some(number) => self.copied(number.to_string().as_bytes()),
+            None => self.part(),
         }
     }
 
     fn end(&mut self) {
-        let _ = self.writer.write_record(None::<&[u8]>);
+        self.rows.push(b'\n');
+        self.within = false;
     }
 }
 
@@ -124,7 +149,7 @@ mod tests {
                 theirs.write_record(None::<&[u8]>).unwrap();
             }
             let theirs = String::from_utf8(theirs.into_inner().unwrap()).unwrap();
-            assert_eq!(String::from_utf8(ours.into_bytes().unwrap()).unwrap(), theirs);
+            assert_eq!(String::from_utf8(ours.into_bytes()).unwrap(), theirs);
         }
     }
 }

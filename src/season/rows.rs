@@ -246,5 +246,6 @@ pub fn in_words(desk: &Desk<'_>, one: &Trait) -> String {
 
 /// A stretch with any letter or digit in it: a word.
 pub fn is_word(text: &str, span: Span) -> bool {
-    span.of(text).chars().any(char::is_alphanumeric)
+    let text = span.of(text);
+    text.starts_with(|c: char| c.is_ascii_alphanumeric()) || text.chars().any(char::is_alphanumeric)
 }

@@ -6,6 +6,7 @@
 
 use super::desk::{Desk, Read};
 use super::rows::is_word;
+use crate::entries::Date;
 use crate::gaps::MarkSet;
 use crate::reading::Fate;
 use rustc_hash::FxHashMap;
@@ -145,7 +146,7 @@ pub struct Tally {
     /// Birds that are not.
     pub poor: Places<Described, MOST_DESCRIBED>,
     /// The first and the last whole day.
-    pub days: Option<(String, String)>,
+    pub days: Option<(Date, Date)>,
     /// Entries without a date.
     pub undated: u64,
     /// Dates whose day and month could be the other way round.
@@ -179,7 +180,7 @@ impl Tally {
             },
         };
         for segment in &read.reading.segments {
-            if !is_word(text, segment.span) {
+            if segment.fate == Fate::Space || !is_word(text, segment.span) {
                 continue;
             }
             match segment.fate {
@@ -203,16 +204,19 @@ impl Tally {
         }
         self.dates(read);
         let heading = &read.entry.heading;
+        if read.birds.is_empty() {
+            return;
+        }
+        let key = (
+            heading.observer.clone().unwrap_or_default(),
+            heading.date.and_then(|d| d.month).unwrap_or(0),
+        );
+        let habit = self.habits.entry(key).or_default();
+        habit.left_out.resize(desk.description.marks.len(), 0);
         for bird in &read.birds {
-            let key = (
-                heading.observer.clone().unwrap_or_default(),
-                heading.date.and_then(|d| d.month).unwrap_or(0),
-            );
             let enough = bird.is_enough(&desk.enough);
-            let habit = self.habits.entry(key).or_default();
             habit.birds += 1;
             habit.enough += u64::from(enough);
-            habit.left_out.resize(desk.description.marks.len(), 0);
             for (mark, count) in habit.left_out.iter_mut().enumerate() {
                 *count += bird.told.left_out >> mark & 1;
             }
@@ -238,23 +242,15 @@ impl Tally {
         };
         self.either += u64::from(date.either);
         if date.is_whole() {
-            let day = date.to_string();
-            self.widen(&day.clone(), &day);
+            // Which of two numbers is the day is no part of a day.
+            let day = Date { either: false, ..date };
+            self.widen(day, day);
         }
     }
 
-    fn widen(&mut self, from: &str, to: &str) {
-        match &mut self.days {
-            Some((first, last)) => {
-                if from < first.as_str() {
-                    from.clone_into(first);
-                }
-                if to > last.as_str() {
-                    to.clone_into(last);
-                }
-            }
-            None => self.days = Some((from.to_owned(), to.to_owned())),
-        }
+    fn widen(&mut self, from: Date, to: Date) {
+        let (first, last) = self.days.unwrap_or((from, to));
+        self.days = Some((first.min(from), last.max(to)));
     }
 
     /// Adds a tally of later entries.
@@ -300,7 +296,7 @@ impl Tally {
             self.habits.entry(key).or_default().merge(&habit);
         }
         if let Some((first, last)) = other.days {
-            self.widen(&first, &last);
+            self.widen(first, last);
         }
     }
 

@@ -11,6 +11,9 @@ use std::fmt::Write;
 const SHOWN: usize = 20;
 
 const USES: [&str; 5] = ["notes", "headings", "blanks", "signs of the format", "undecodable"];
+/// The same with a number before them.
+const USES_SAID: [&str; 5] =
+    ["in notes", "in headings", "in blanks", "in signs of the format", "undecodable"];
 
 fn sums(files: &[FileAccount]) -> ([u64; 5], u64) {
     files.iter().fold(([0; 5], 0), |(mut uses, bytes), file| {
@@ -69,7 +72,7 @@ pub fn text(
         number(tally.unplaced)
     );
     let (uses, bytes) = sums(files);
-    let parts: Vec<String> = USES
+    let parts: Vec<String> = USES_SAID
         .iter()
         .zip(uses)
         .filter(|(_, n)| *n > 0)
@@ -81,7 +84,7 @@ pub fn text(
     } else {
         format!("{} NOT accounted for: please report this", number(bytes.abs_diff(told)))
     };
-    let _ = writeln!(out, "bytes: {} in; {}; {verdict}", number(bytes), parts.join(", "));
+    let _ = writeln!(out, "bytes: {} read: {}; {verdict}", number(bytes), parts.join(", "));
     if tally.either > 0 {
         let (taken, other) = match order {
             DateOrder::DayFirst => ("day", "month-first"),
@@ -141,6 +144,13 @@ fn say(what: &Trouble) -> String {
                 .to_owned()
         }
         Trouble::NoNote => "there is no note in it".to_owned(),
+        Trouble::NoTimes => {
+            "times that can't be read; the words below them were kept as a note of their own"
+                .to_owned()
+        }
+        Trouble::Stray => {
+            "words without times above them; they were kept as a note of their own".to_owned()
+        }
         Trouble::Parted => "an entry longer than 64 KB was parted here".to_owned(),
         Trouble::Fields(found, expected) => {
             format!("the row has {found} fields and not {expected}; it was kept")
@@ -174,8 +184,8 @@ pub fn json(tally: &Tally, files: &[FileAccount]) -> String {
         "bytes": {"in": bytes, "used": named(uses), "all_accounted_for": uses.iter().sum::<u64>() == bytes},
         "undated": tally.undated,
         "dates_either_way": tally.either,
-        "first_day": tally.days.as_ref().map(|d| &d.0),
-        "last_day": tally.days.as_ref().map(|d| &d.1),
+        "first_day": tally.days.map(|d| d.0),
+        "last_day": tally.days.map(|d| d.1),
         "no_mark": tally.silent,
         "unplaced_words": unplaced,
         "files": files.iter().map(|f| json!({

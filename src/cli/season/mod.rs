@@ -20,6 +20,7 @@ use rectrix::season::archive::About;
 use rectrix::season::report::{Form, report};
 use rectrix::season::tally::Keep;
 use rectrix::season::{Desk, Tally};
+use std::path::Path;
 use std::process::ExitCode;
 use std::thread::available_parallelism;
 
@@ -34,6 +35,9 @@ pub fn season(args: &Args, season: &SeasonArgs) -> Result<ExitCode, Failure> {
     let region = region(&knowledge, season.region.as_deref())?;
     let labels = Labels::of(&knowledge.lexicon);
     let columns = columns(season)?;
+    for path in &season.report {
+        form_of(path)?;
+    }
     let (inputs, left_alone) = inputs::inputs(season, &outputs::targets(season)?)?;
     let work = Work {
         args: season,
@@ -103,7 +107,7 @@ fn finish(
     let about = About {
         title: args.title.clone(),
         publisher: args.publisher.clone(),
-        days: tally.days.clone(),
+        days: tally.days.map(|(first, last)| (first.to_string(), last.to_string())),
         site: args.site.clone(),
         care: "Places of kinds listed as sensitive are left out; local codes go before that list."
             .to_owned(),
@@ -116,17 +120,28 @@ fn finish(
         whole.push(Whole::of(path, account::json(tally, files).as_bytes())?);
     }
     for path in &args.report {
-        let ending = path.extension().map(|e| e.to_string_lossy().to_ascii_lowercase());
-        let form = match ending.as_deref() {
-            Some("md" | "markdown") => Form::Markdown,
-            _ => Form::Html,
-        };
+        let form = form_of(path)?;
         let desk = Desk::new(work.knowledge, &work.region);
         let text = report(&desk, tally, &args.title, form)
             .map_err(|error| Failure::Write(std::io::Error::other(error)))?;
         whole.push(Whole::of(path, text.as_bytes())?);
     }
     whole.into_iter().map(|w| w.place().map(|p| p.display().to_string())).collect()
+}
+
+/// How a report is written, by the ending of its name.
+fn form_of(path: &Path) -> Result<Form, Failure> {
+    let ending = path.extension().map(|e| e.to_string_lossy().to_ascii_lowercase());
+    match ending.as_deref() {
+        Some("md" | "markdown") => Ok(Form::Markdown),
+        Some("html" | "htm") => Ok(Form::Html),
+        // A device has no ending.
+        None => Ok(Form::Html),
+        Some(_) => Err(Failure::Bad(
+            format!("the ending of {} does not say how to write a report", path.display()),
+            "end it in .html or .md".to_owned(),
+        )),
+    }
 }
 
 fn threads(args: &SeasonArgs) -> usize {

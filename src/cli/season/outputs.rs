@@ -87,7 +87,7 @@ impl Maker {
     pub fn done(self) -> io::Result<Piece> {
         Ok(match self {
             Self::Bytes(bytes) => Piece::Bytes(bytes),
-            Self::Csv(csv) => Piece::Bytes(csv.into_bytes()?),
+            Self::Csv(csv) => Piece::Bytes(csv.into_bytes()),
             Self::Columns(columns) => Piece::Columns(columns),
             Self::Archive(rows) => Piece::Archive(rows),
         })
@@ -104,7 +104,7 @@ pub struct Output {
 enum Sink {
     Stream(Box<dyn Write>),
     File(BufWriter<Placed>),
-    Columns(Box<Parquet<Placed>>),
+    Columns(Box<Parquet<Placed>>, PathBuf),
     Archive { place: Box<Placed>, occurrences: BufWriter<File>, facts: BufWriter<File> },
 }
 
@@ -276,6 +276,8 @@ pub fn targets(args: &SeasonArgs) -> Result<Vec<PathBuf>, Failure> {
         // What is not yet there has the true path of its folder.
         let file = path.file_name().unwrap_or_default();
         let folder = path.parent().filter(|p| !p.as_os_str().is_empty()).unwrap_or(Path::new("."));
+        // Else it would be known only when all is read.
+        fs::metadata(folder).map_err(|error| Failure::WriteFile(path.clone(), error))?;
         let whole = fs::canonicalize(path);
         let whole = whole.or_else(|_| fs::canonicalize(folder).map(|f| f.join(file)));
         let whole = whole.unwrap_or_else(|_| path.clone());
@@ -328,9 +330,10 @@ impl Output {
     fn new(kind: Kind, place: Placed) -> Result<Self, Failure> {
         let target = place.target.clone();
         let sink = match &kind {
-            Kind::Columns(_, columns) => Sink::Columns(Box::new(
-                Parquet::new(place, columns).map_err(|e| columns_failure(&target, e))?,
-            )),
+            Kind::Columns(_, columns) => {
+                let out = Parquet::new(place, columns).map_err(|e| columns_failure(&target, e))?;
+                Sink::Columns(Box::new(out), target)
+            }
             Kind::Archive(_) => {
                 let file = || {
                     tempfile::tempfile()
@@ -349,7 +352,7 @@ impl Output {
             Kind::Table(sign, of) => {
                 let mut csv = Csv::new(*sign);
                 csv.head(&columns(*of, lexicon));
-                let bytes = csv.into_bytes().map_err(Failure::Write)?;
+                let bytes = csv.into_bytes();
                 self.take(Piece::Bytes(bytes))
             }
             Kind::Archive(_) => self.take(Piece::Archive(heads())),
@@ -367,8 +370,8 @@ impl Output {
                 let written = out.write_all(&bytes);
                 written.map_err(|e| Failure::WriteFile(out.get_ref().target.clone(), e))
             }
-            (Sink::Columns(out), Piece::Columns(columns)) => {
-                out.add(columns).map_err(|e| Failure::Write(io::Error::other(e)))
+            (Sink::Columns(out, target), Piece::Columns(columns)) => {
+                out.add(columns).map_err(|e| columns_failure(target, e))
             }
             (Sink::Archive { occurrences, facts, place }, Piece::Archive(rows)) => occurrences
                 .write_all(rows.occurrences.as_bytes())
@@ -389,7 +392,7 @@ impl Output {
                 let target = out.get_ref().target.clone();
                 out.into_inner().map_err(|e| Failure::WriteFile(target, e.into_error()))?
             }
-            Sink::Columns(out) => out.finish().map_err(|e| Failure::Write(io::Error::other(e)))?,
+            Sink::Columns(out, target) => out.finish().map_err(|e| columns_failure(&target, e))?,
             Sink::Archive { place, occurrences, facts } => {
                 let target = place.target.clone();
                 archive(*place, about, occurrences, facts)
@@ -419,5 +422,11 @@ fn archive(
 }
 
 fn columns_failure(path: &Path, error: impl std::error::Error + Send + Sync + 'static) -> Failure {
-    Failure::WriteFile(path.to_owned(), io::Error::other(error))
+    // What the system said is within what the library says.
+    let within = std::error::Error::source(&error).and_then(|e| e.downcast_ref::<io::Error>());
+    let error = match within {
+        Some(e) => io::Error::new(e.kind(), e.to_string()),
+        None => io::Error::other(error),
+    };
+    Failure::WriteFile(path.to_owned(), error)
 }

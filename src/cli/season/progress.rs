@@ -1,5 +1,6 @@
 //! How far the season is, on a terminal; nothing in a pipe.
 
+use super::account::number;
 use super::inputs::Input;
 use super::pipeline::Watch;
 use indicatif::{ProgressBar, ProgressDrawTarget, ProgressStyle};
@@ -18,7 +19,8 @@ impl Progress {
         let target =
             if shown { ProgressDrawTarget::stderr() } else { ProgressDrawTarget::hidden() };
         let bar = ProgressBar::with_draw_target(total, target);
-        let known = "{bar:30} {percent:>3}%  {bytes} of {total_bytes}  {msg}  {eta} left";
+        // The bar takes what the words leave, so that all of it stays on one line.
+        let known = "{percent:>3}% {wide_bar} {msg}  {eta} left";
         let unknown = "{spinner} {bytes}  {msg}";
         if let Ok(style) =
             ProgressStyle::with_template(if total.is_some() { known } else { unknown })
@@ -38,7 +40,7 @@ impl Watch for Progress {
     fn at(&self, bytes: u64, entries: u64) {
         if !self.bar.is_hidden() {
             self.bar.set_position(bytes);
-            self.bar.set_message(format!("{entries} entries"));
+            self.bar.set_message(format!("{} entries", number(entries)));
         }
     }
 }
