@@ -1,5 +1,5 @@
 # The numbers of the matching model, each with its reason. Own estimates unless a source is named; "fitted"
-# means tuned on the sentences named in naming.lex, for all kinds together, and rounded.
+# means tuned on the sentences named in fitted.lex, for all kinds together, and rounded.
 
 weight colour-spread
   value 15
@@ -219,105 +219,6 @@ silence habitat
 silence posture
   value 0.12
   means every bird stands upright at times
-
-# What people mean by a part where the tree of parts suggests otherwise, against 1 for the part itself.
-# Fitted as the names of colours; rounded.
-
-meant bird
-  weights underparts 0.15, upperparts 0.2, breast 0.12
-  means   the whole bird is judged by back, wings and breast
-
-meant head
-  weights crown 0.31, crest 0.3, face 0.18
-  means   the head is judged by its top
-
-meant crown
-  weights head 0.38, crest 0.38, nape 0.09, bird 0.05
-  means   the crown is the head to many
-
-meant nape
-  weights head 0.5, crest 0.16, crown 0.08, neck-side 0.05
-  means   the nape is the back of the head
-
-meant face
-  weights head 0.36, cheek 0.26, lores 0.25, ear-coverts 0.23, facial-skin 0.23, supercilium 0.19, forehead 0.17
-  means   the face is what is around the eye
-
-meant supercilium
-  weights lores 0.5, eyestripe 0.16, face 0.16, plume 0.3, facial-skin 0.11, bird 0.04
-  means   eyebrow is said of any stripe by the eye
-
-meant eye-ring
-  weights eye-crescent 0.9, orbital-ring 0.5, facial-skin 0.4, iris 0.18, lores 0.18, eyestripe 0.17, face 0.12, bird 0.05
-  means   ring is said of whatever surrounds the eye
-
-meant iris
-  weights orbital-ring 0.9, eye-crescent 0.12, head 0.03, bird 0.04
-  means   bare skin around the eye is taken for the eye
-
-meant cheek
-  weights ear-coverts 0.27, eyestripe 0.33, lores 0.29, facial-skin 0.5, malar 0.13, chin 0.11, face 0.15, head 0.08
-  means   cheek is said of all below and behind the eye
-
-meant throat
-  weights breast 0.08, foreneck 0.05, head 0.18, bird 0.08
-  means   the throat runs into the breast
-
-meant neck
-  weights foreneck 0.75, neck-side 0.75, hindneck 0.25, head 0.18, throat 0.08, breast 0.07, bird 0.19
-  means   the neck is seen from the front and the side
-
-meant back
-  weights scapulars 0.11, mantle 0.2, rump 0.05
-  means   back is said of all between the wings
-
-meant breast
-  weights breast-band 0.16, breast-side 0.14, breast-spot 0.14, belly 0.08, flanks 0.06
-  means   a band or spot is spoken of for itself
-
-meant belly
-  weights underparts 0.56, breast 0.14, vent 0.13, flanks 0.09, breast-side 0.09
-  means   belly is said of all below
-
-meant flanks
-  weights breast-side 0.43, underparts 0.24, breast 0.05
-  means   the sides of the breast are flanks to many
-
-meant wing
-  weights secondaries 0.21, tertials 0.19, wing-coverts 0.17, greater-coverts 0.15, speculum 0.13, wing-panel 0.12, wing-bar 0.12, primaries 0.12, upperparts 0.08
-  means   the folded wing is what shows
-
-meant wing-coverts
-  weights wing 0.44, secondaries 0.1, shoulder 0.1, scapulars 0.09, primaries 0.09, bird 0.25
-  means   coverts is said of wing feathers at large
-
-meant wing-bar
-  weights wing-coverts 0.21, secondaries 0.16, wing 0.12, speculum 0.1, shoulder 0.07, wing-panel 0.07, tertials 0.07, bird 0.14
-  means   bar is said of any pale line in the wing
-
-meant secondaries
-  weights wing 0.47, wing-coverts 0.17, wing-bar 0.1, tertials 0.08, primaries 0.08, speculum 0.08
-  means   secondaries is said of wing feathers at large
-
-meant primaries
-  weights wing 0.9, wing-coverts 0.35, secondaries 0.22, primary-tips 0.17, bird 0.35
-  means   flight feathers are the wing
-
-meant tail
-  weights outer-tail 0.46, tail-tip 0.39, tail-band 0.38, tail-base 0.21, wing 0.1
-  means   tips and edges of a tail are the tail
-
-meant bill
-  weights lower-mandible 0.28, upper-mandible 0.21, facial-skin 0.1, bill-base 0.05, bill-tip 0.03, bird 0.05
-  means   a bill is named by its main colour
-
-meant feet
-  weights legs 0.44, toes 0.48, claws 0.36, bird 0.08
-  means   feet and legs are told apart by few
-
-meant legs
-  weights feet 0.2, bird 0.11
-  means   feet and legs are told apart by few
 
 # Proportions: each measure over the cube root of the mass, in logarithms; the centre is where half of all
 # watchers use the word. Measures are AVONET's, as in the accounts. Those of the length

@@ -301,6 +301,15 @@ fn lists_and_places(#[case] note: &str, #[case] expected: &str) {
 )]
 #[case("darker spots of brown", "bird pattern spotted; bird colour brown")]
 #[case("a bird with long feathers on its head", "crest mark shown")]
+#[case("the bird is brown with a small open bill", "bird colour brown; bill size small")]
+#[case("with a pale, small, textured beak", "bill colour pale; bill size small")]
+#[case("it has a very long, pointy, bill.", "bill length long; bill shape pointed")]
+#[case("the nape is very fresh and white", "nape colour white")]
+#[case("the beak is awkwardly big", "bill size large")]
+#[case("wing with a green color", "wing colour green")]
+#[case("has a beak that is also blue", "bill colour blue")]
+#[case("a shorter neck and a longer tail", "neck length short; tail length long")]
+#[case("a tail about the same length as its body", "tail length as-long-as-bird")]
 #[case(
     "brown and white striped bird",
     "bird colour brown; bird colour white; bird pattern striped"
@@ -322,6 +331,28 @@ fn constructions_of_many_people(#[case] note: &str, #[case] expected: &str) {
 #[case("eyes framed with yellow feathers", "eye-ring colour yellow")]
 #[case("white covering its head and neck", "head colour white; neck colour white")]
 #[case("bill short, head to one side", "bill length short")]
+#[case(
+    "grey all over, especially on its nape and back",
+    "bird colour grey; nape colour grey; back colour grey"
+)]
+#[case(
+    "the bird is brown all over its body including its wings",
+    "bird colour brown; wing colour brown"
+)]
+#[case("black plumage atop its head", "crown colour black")]
+#[case("pink coloring under its wings", "underwing colour pink")]
+#[case("white spots on most of the back", "back pattern spotted; back colour white")]
+#[case("a few white feathers scattered around its eyes", "eye-ring colour white")]
+#[case("grey ruffled feathers on its neck", "neck colour grey")]
+#[case(
+    "yellow feathers going down from its throat to the belly",
+    "throat colour yellow; belly colour yellow"
+)]
+#[case(
+    "greenish both on its crown and nape",
+    "crown colour green hedged; nape colour green hedged"
+)]
+#[case("the flanks and belly are buff on the bird", "flanks colour buff; belly colour buff")]
 fn placed_as_people_place(#[case] note: &str, #[case] expected: &str) {
     check("north-america", note, expected);
 }

@@ -720,7 +720,7 @@ area plume
 area bill
   heard   build, peak, peaks, bull, break, pill, beat
   heard-after :colour, :length, :shape, :tone, thick, thin, huge, hooked, slender, stout
-  also    beak, mandible, bil, mouth, nib, snout, nose, beck, bill and gape, whole bill, entire bill, billed beak, mandibles
+  also    beak, beack, mandible, bil, mouth, nib, snout, nose, beck, bill and gape, whole bill, entire bill, billed beak, mandibles
   within  bird
   share   0.3
   unless-after my, dollar, phone, the electricity, grocery, named, mr

@@ -143,7 +143,7 @@ have has
   also    have, had, having, has got, have got, hasa, has a, shows, show, showed, showing, sports, sporting, sported
   also    features, featuring, featured, displays, displaying, displayed, possesses, possessing, exhibits, exhibiting
   also    is crossed by, are crossed by, crossed by, is marked with, are marked with, is marked by, are marked by
-  also    display, exhibit, possess, boast, boasts, boasting, carries, wears, wearing, contains, containing, includes, including, has also, gives, bears
+  also    display, exhibit, possess, boast, boasts, boasting, carries, wears, wearing, contains, containing, contain, includes, including, has also, gives, bears
   also    having a, ha, hsa, hgas, consists of, consisting of, comprising, accompanied by, adorned with, reveals
   means   forms of "have"
 
@@ -270,7 +270,7 @@ sized sized
 
 hue coloured
   also    coller, collor
-  also    in color, in colour, colored, color, colour, colors, colours, tone, tones, toned, hue, hues, hued, shade, shades
+  also    in color, in colour, colored, color, colour, colors, colours, tone, tones, toned, hue, hues, hued, shade, shades, shadings
   also    in shade, tint, tints, tinted, in tone, undertone, undertones, in hue, of color, of colour, shades of color, hues of, shades of, tones of, shade of, hue of, tone of, mix of, mixture of, a mix of, a mixture of
   also    combination of, blend of, assortment of, varying shades of, different shades of, multiple shades of, many shades of
   also    in coloring, in coloration, coloured body, mixture, mixed, mix, blend, combination, combo, in complexion, shading, in colouring, in colors, in colours
@@ -552,7 +552,7 @@ part-relation longer-than
   also    reach past, reaches past, reaching past, reach beyond, reaches beyond, extend past, extends past, extend beyond
   also    extends beyond, extending beyond, extending past, project beyond, projects beyond, projecting beyond, sticks out past, stick out past
   also    reach well past, reaches well past, extend well beyond, extends well beyond, go past, goes past, reach past the end of
-  also    longer, longer than, a bit longer than, a little longer than, slightly longer than, longer then
+  also    longer than, a bit longer than, a little longer than, slightly longer than, longer then
   means   longer than another part
 
 part-relation much-longer-than
@@ -562,7 +562,7 @@ part-relation much-longer-than
 part-relation shorter-than
   also    fall short of, falls short of, falling short of, fall well short of, falls well short of, stop short of, stops short of
   also    don't reach, do not reach, does not reach, doesn't reach, not reaching, reach nowhere near
-  also    shorter, shorter than, a bit shorter than, a little shorter than, slightly shorter than, shorter then
+  also    shorter than, a bit shorter than, a little shorter than, slightly shorter than, shorter then
   also    not as long as
   means   shorter than another part
 
@@ -572,7 +572,7 @@ part-relation much-shorter-than
 
 part-relation as-long-as
   also    just reach, just reaches, reach to, reaches to, reach the end of, reach the tip of, reaches the tip of, reaching the tip of
-  also    about as long as, the same length as, same length as, equal in length to, as long as, the length of
+  also    about as long as, about the same length as, nearly as long as, almost as long as, the same length as, same length as, equal in length to, as long as, the length of
   means   as long as another part
 
 compared compared
@@ -608,18 +608,19 @@ where below
 
 runs runs
   also    ran, run, running, extends, extending, extended, extend, goes, going, reaches, reaching, reached, continues
+  also    going down, running down, coming down, going horizontally, going vertically, running horizontally, running vertically, running lengthwise
   also    continuing, leading, leads, stretching, stretches, coming, sat, sits, trailing, that runs, that extends, spreading
   means   goes on over a part
 
 rel-be that-is
   hidden  yes
   also    that is, that are, that was, that were, who is, thats, that's, that looks, that appears, that look, that looked
-  also    who are, who was
+  also    who are, who was, that is also, that are also
   means   that, with a form of "be"
 
 rel-be which-is
   hidden  yes
-  also    which is, which are, which was, which were, which looks, which appears, which looked, which look, which has been
+  also    which is also, which are also, which is, which are, which was, which were, which looks, which appears, which looked, which look, which has been
   means   which, with a form of "be"
 
 correction no-wait
@@ -665,5 +666,6 @@ set set-of
   means   a number of like parts
 
 including including
+  also    especially, especially on, most notably, most notably on, particularly, particularly on
   also    even to, even to its, even its, even the, and even its, especially on, particularly on, especially, particularly, most notably, notably, mainly on, most of all on
   means   names parts of which the same holds

@@ -464,3 +464,9 @@ ordinary near-words-z
   hidden  yes
   also    zigzags
   means   words of their own that look like field words
+
+ordinary near-more
+  hidden  yes
+  also    overbite, underbite, manila, manilla, bilious, detailed, detailing, snakes, billy, reticule, reticules
+  also    stouts, whit, eyeing
+  means   words near field words that are none

@@ -19,6 +19,8 @@ pub struct Areas {
     index: Vec<u8>,
     names: Vec<Name>,
     optional: Vec<bool>,
+    /// The main part of the bird that each area belongs to.
+    main: Vec<Name>,
     /// Said times stated: how much what is stated counts for what is said.
     meant: Vec<f32>,
     /// The same: how near they are, for values that are not colours.
@@ -34,7 +36,8 @@ impl Areas {
             index[usize::from(name.0)] = u8::try_from(i).unwrap_or(NOWHERE);
         }
         let optional = lexicon.topography.iter().map(|a| a.optional).collect();
-        let mut out = Self { index, optional, meant: Vec::new(), near: Vec::new(), names };
+        let main = names.iter().map(|name| main_part(lexicon, *name)).collect();
+        let mut out = Self { index, optional, main, meant: Vec::new(), near: Vec::new(), names };
         for &said in &out.names {
             for &stated in &out.names {
                 let relation = Relation::of(lexicon, said, stated);
@@ -79,6 +82,11 @@ impl Areas {
     /// Whether only some birds show it.
     pub fn optional(&self, area: usize) -> bool {
         self.optional[area]
+    }
+
+    /// The main part of the bird (bill, wing, ...) that an area belongs to; none for the bird itself.
+    pub fn main_part(&self, area: usize) -> Name {
+        self.main[area]
     }
 
     /// For an area that is said, the weight of each area an account can speak of.
@@ -158,6 +166,22 @@ impl Relation {
             Self::Beside => 0.15,
             Self::Main | Self::Elsewhere => 0.0,
         }
+    }
+}
+
+/// The ancestor of an area that lies right below the bird.
+fn main_part(lexicon: &Lexicon, area: Name) -> Name {
+    let topography = &lexicon.topography;
+    let mut at = area;
+    loop {
+        let above = topography.parent(at);
+        if !above.is_some() {
+            return Name::NONE;
+        }
+        if !topography.parent(above).is_some() {
+            return at;
+        }
+        at = above;
     }
 }
 

@@ -160,6 +160,16 @@ impl<'a> Chances<'a> {
         self.naming.column(&self.knowledge.lexicon, said)
     }
 
+    /// The share of a name in all colour names said.
+    pub fn share_of(&self, name: Name) -> f32 {
+        self.naming.share(name)
+    }
+
+    /// How readily each colour of the palette is spoken of, against a dull one.
+    pub fn striking(&self) -> &[f32] {
+        &self.striking
+    }
+
     /// How much people's names of two colours are the same, from 0 to 1.
     pub fn overlap(&self, a: Name, b: Name) -> Option<f32> {
         self.naming.overlap(&self.knowledge.lexicon, a, b)

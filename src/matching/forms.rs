@@ -21,6 +21,17 @@ pub struct ShownColour {
     pub weight: f32,
 }
 
+/// A colour as it is shown: what it is called may depend on the part that has it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub struct Hue {
+    /// Which colour.
+    pub colour: Name,
+    /// Pale, dark, ...; none if not stated.
+    pub tone: Name,
+    /// The main part of the bird that shows it; none for the colour wherever it is.
+    pub part: Name,
+}
+
 /// A pattern, a shape, a movement or the like, or a colour that the account denies.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct ShownValue {
@@ -54,8 +65,8 @@ pub struct Form {
 pub struct Forms {
     /// The forms.
     pub list: Vec<Form>,
-    /// Every different colour and tone that some form shows.
-    pub palette: Vec<(Name, Name)>,
+    /// Every different colour that some form shows.
+    pub palette: Vec<Hue>,
     colours: Vec<ShownColour>,
     values: Vec<ShownValue>,
 }
@@ -72,7 +83,7 @@ impl Forms {
     /// Lays out all accounts.
     pub fn of(lexicon: &Lexicon, areas: &Areas, weights: &Weights, accounts: &Accounts) -> Self {
         let mut out = Self::default();
-        let mut places: FxHashMap<(Name, Name), u16> = FxHashMap::default();
+        let mut places: FxHashMap<Hue, u16> = FxHashMap::default();
         let colour = lexicon.names.find("colour");
         let items: Vec<Item> = accounts
             .pool
@@ -130,8 +141,8 @@ fn item(
     weights: &Weights,
     one: &Trait,
     colour: Name,
-    palette: &mut Vec<(Name, Name)>,
-    places: &mut FxHashMap<(Name, Name), u16>,
+    palette: &mut Vec<Hue>,
+    places: &mut FxHashMap<Hue, u16>,
 ) -> Item {
     let Some(area) = areas.index(one.area).and_then(|a| u8::try_from(a).ok()) else {
         return Item::Idle;
@@ -142,11 +153,15 @@ fn item(
         if !value.is_some() {
             return Item::Idle;
         }
-        let key = (value, one.tone);
-        let at = *places.entry(key).or_insert_with(|| {
-            palette.push(key);
-            u16::try_from(palette.len() - 1).unwrap_or(u16::MAX)
-        });
+        let mut place = |part| {
+            let hue = Hue { colour: value, tone: one.tone, part };
+            *places.entry(hue).or_insert_with(|| {
+                palette.push(hue);
+                u16::try_from(palette.len() - 1).unwrap_or(u16::MAX)
+            })
+        };
+        place(Name::NONE);
+        let at = place(areas.main_part(usize::from(area)));
         return Item::Colour(ShownColour { area, colour: at, weight: colour_weight(one, weights) });
     }
     let value = match &one.value {

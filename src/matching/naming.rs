@@ -4,6 +4,7 @@
 //! list leaves, and every colour without a list, goes by how near the name's colour lies and how common
 //! the name is in speech, so that the chances of all common names of one colour add up to one.
 
+use super::forms::Hue;
 use super::weights::Weights;
 use crate::lexicon::Lexicon;
 use crate::lexicon::colours::Place;
@@ -28,11 +29,11 @@ pub struct Table {
 /// The chances of names for the colours of a palette.
 #[derive(Debug)]
 pub struct Naming {
-    /// The colours shown, with their tones.
-    palette: Vec<(Name, Name)>,
+    /// The colours shown.
+    palette: Vec<Hue>,
     spoken: Vec<(Name, f32)>,
     shares: FxHashMap<Name, f32>,
-    lists: FxHashMap<(Name, Name), Vec<(Name, f32)>>,
+    lists: FxHashMap<Hue, Vec<(Name, f32)>>,
     table: OnceLock<Table>,
     spread: f32,
     common: f32,
@@ -44,7 +45,7 @@ impl Naming {
     pub fn of(
         lexicon: &Lexicon,
         weights: &Weights,
-        palette: Vec<(Name, Name)>,
+        palette: Vec<Hue>,
         stored: Option<Table>,
     ) -> Self {
         let mut spoken = Vec::new();
@@ -55,10 +56,11 @@ impl Naming {
         for entry in lexicon.others("naming") {
             let colour = lexicon.names.find(&entry.id);
             for field in entry.fields.iter().filter(|f| f.key != "means") {
-                let tone = lexicon.names.find(&field.key);
-                let tone = if field.key == "untoned" { Name::NONE } else { tone };
+                let (tone, part) = field.key.split_once("-on-").unwrap_or((&field.key, ""));
+                let tone = if tone == "untoned" { Name::NONE } else { lexicon.names.find(tone) };
+                let part = lexicon.names.find(part);
                 let items = field.value.split(',').filter_map(|i| percent(lexicon, i.trim()));
-                lists.insert((colour, tone), items.collect());
+                lists.entry(Hue { colour, tone, part }).or_insert_with(Vec::new).extend(items);
             }
         }
         Self {
@@ -95,10 +97,12 @@ impl Naming {
             .collect()
     }
 
-    /// The names listed for a colour; those of its tone, or else of the colour without one.
-    fn list(&self, shown: (Name, Name)) -> &[(Name, f32)] {
-        let plain = || self.lists.get(&(shown.0, Name::NONE));
-        self.lists.get(&shown).or_else(plain).map_or(&[], Vec::as_slice)
+    /// The names listed for a colour: on its part or else anywhere, of its tone or else without one.
+    fn list(&self, shown: Hue) -> &[(Name, f32)] {
+        let anywhere = Hue { part: Name::NONE, ..shown };
+        let untoned = Hue { tone: Name::NONE, ..anywhere };
+        let lists = [shown, anywhere, untoned];
+        lists.iter().find_map(|hue| self.lists.get(hue)).map_or(&[], Vec::as_slice)
     }
 
     /// The table, worked out if it is not there yet.
@@ -121,7 +125,7 @@ impl Naming {
         &self,
         lexicon: &Lexicon,
         places: &[Option<Place>],
-        shown: (Name, Name),
+        shown: Hue,
     ) -> (f32, Vec<f32>) {
         let list = self.list(shown);
         let listed = |name| list.iter().find(|(of, _)| *of == name).map(|(_, chance)| *chance);
@@ -148,30 +152,27 @@ impl Naming {
     /// How much the names of two colours are the same, from 0 to 1; nothing for colours that no form
     /// shows without a tone.
     pub fn overlap(&self, lexicon: &Lexicon, a: Name, b: Name) -> Option<f32> {
-        let at = |name: Name| self.palette.iter().position(|&p| p == (name, Name::NONE));
+        let at = |colour: Name| {
+            let hue = Hue { colour, tone: Name::NONE, part: Name::NONE };
+            self.palette.iter().position(|&p| p == hue)
+        };
         let (a, b) = (at(a)?, at(b)?);
         let common = &self.table(lexicon).common;
         Some(common[a].iter().zip(&common[b]).map(|(a, b)| a.min(*b)).sum())
     }
 
     /// How near a name lies to a colour, weighed by how common it is.
-    fn likeness(
-        &self,
-        lexicon: &Lexicon,
-        shown: (Name, Name),
-        said: Name,
-        asked: Option<Place>,
-    ) -> f32 {
+    fn likeness(&self, lexicon: &Lexicon, shown: Hue, said: Name, asked: Option<Place>) -> f32 {
         let colours = &lexicon.colours;
-        let near = match (colours.toned(shown.0, shown.1), asked) {
+        let near = match (colours.toned(shown.colour, shown.tone), asked) {
             (Some(a), Some(b)) => {
                 let far = a.difference(b) / self.spread;
                 (-0.5 * far * far).exp()
             }
             // "dark" and "pale" name a lightness.
             (Some(a), None) => colours.tone(said).fits(a).unwrap_or(0.1),
-            (None, Some(b)) => colours.tone(shown.0).fits(b).unwrap_or(0.1),
-            (None, None) if said == shown.0 => 1.0,
+            (None, Some(b)) => colours.tone(shown.colour).fits(b).unwrap_or(0.1),
+            (None, None) if said == shown.colour => 1.0,
             (None, None) => 0.0,
         };
         (near + LEAST_LIKENESS) * self.share(said).powf(self.common)
@@ -182,9 +183,9 @@ impl Naming {
     pub fn toned(&self, lexicon: &Lexicon, tone: Name) -> Option<Vec<f32>> {
         let said = lexicon.colours.tone(tone);
         said.above.or(said.below)?;
-        let fits = |&(colour, of): &(Name, Name)| match lexicon.colours.toned(colour, of) {
+        let fits = |hue: &Hue| match lexicon.colours.toned(hue.colour, hue.tone) {
             Some(place) => said.fits(place).unwrap_or(0.5),
-            None if colour == tone => 1.0,
+            None if hue.colour == tone => 1.0,
             None => 0.0,
         };
         Some(self.palette.iter().map(fits).collect())
@@ -192,8 +193,8 @@ impl Naming {
 
     /// How readily each colour of the palette is spoken of, against a dull one.
     pub fn striking(&self, lexicon: &Lexicon, weights: &Weights) -> Vec<f32> {
-        let striking = |&(colour, _): &(Name, Name)| {
-            let Some(place) = lexicon.colours.place(colour) else {
+        let striking = |hue: &Hue| {
+            let Some(place) = lexicon.colours.place(hue.colour) else {
                 return 1.0;
             };
             let strength = (place.a.hypot(place.b) / STRONG).min(1.0);
