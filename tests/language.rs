@@ -302,10 +302,16 @@ fn lists_and_places(#[case] note: &str, #[case] expected: &str) {
 #[case("darker spots of brown", "bird pattern spotted; bird colour brown")]
 #[case("a bird with long feathers on its head", "crest mark shown")]
 #[case("the bird is brown with a small open bill", "bird colour brown; bill size small")]
-#[case("with a pale, small, textured beak", "bill colour pale; bill size small")]
-#[case("it has a very long, pointy, bill.", "bill length long; bill shape pointed")]
-#[case("the nape is very fresh and white", "nape colour white")]
-#[case("the beak is awkwardly big", "bill size large")]
+#[case(
+    "with a pale, small, textured beak",
+    "bill colour pale; bill size small; unplaced: textured"
+)]
+#[case(
+    "a grey bird with a long, pointy, bill.",
+    "bird colour grey; bill length long; bill shape pointed"
+)]
+#[case("the nape is very fresh and white", "nape colour white; unplaced: fresh")]
+#[case("the beak is awkwardly big", "bill size large; unplaced: awkwardly")]
 #[case("wing with a green color", "wing colour green")]
 #[case("has a beak that is also blue", "bill colour blue")]
 #[case("a shorter neck and a longer tail", "neck length short; tail length long")]
@@ -346,7 +352,7 @@ fn constructions_of_many_people(#[case] note: &str, #[case] expected: &str) {
 #[case("grey ruffled feathers on its neck", "neck colour grey")]
 #[case(
     "yellow feathers going down from its throat to the belly",
-    "throat colour yellow; belly colour yellow"
+    "throat colour yellow; breast colour yellow; belly colour yellow"
 )]
 #[case(
     "greenish both on its crown and nape",

@@ -208,10 +208,10 @@ fn names_of_a_colour_add_up_to_one() {
         .map(|i| lexicon.names.find(i.rsplit_once(' ').unwrap().0))
         .collect();
     let columns: Vec<Vec<f32>> = spoken.iter().map(|&n| chances.names_of(n)).collect();
-    for (at, (colour, _)) in chances.forms.palette.iter().enumerate() {
+    for (at, hue) in chances.forms.palette.iter().enumerate() {
         let sum: f32 = columns.iter().map(|c| c[at]).sum();
         // Names that are listed for a colour without being common add to it.
-        assert!((0.9..1.001).contains(&sum), "{}: {sum}", lexicon.names.text(*colour));
+        assert!((0.9..1.001).contains(&sum), "{}: {sum}", lexicon.names.text(hue.colour));
     }
 }
 
