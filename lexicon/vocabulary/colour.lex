@@ -219,7 +219,7 @@ colour brownish-yellow
 # from memory
 colour buff
   heard   bluff
-  also    buffy, buff coloured, buff colored
+  also    manila, manilla, buffy, buff coloured, buff colored
   lab     76 5 34
   means   pale yellowish brown, as undyed leather
 

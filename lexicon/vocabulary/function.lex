@@ -284,7 +284,7 @@ suffix all-over
 
 suffix feathers
   also    feather, feathered, feathering, area, areas, region, part, plumage, section, in appearance
-  also    in shape, shaped, look, appearance, design, portion, type, surface, itself, as well, in general
+  also    in shape, shaped, look, appearance, design, designs, shadow, shadows, portion, type, surface, itself, as well, in general
   also    hair, hairs, fur, background, backdrop, effect, finish, in pattern, plumage overall, variations, coloring, colouring, coloration
   means   words that add nothing to the part before them
 
@@ -608,7 +608,7 @@ where below
 
 runs runs
   also    ran, run, running, extends, extending, extended, extend, goes, going, reaches, reaching, reached, continues
-  also    going down, running down, coming down, going horizontally, going vertically, running horizontally, running vertically, running lengthwise
+  also    going horizontally, going vertically, running horizontally, running vertically, running lengthwise
   also    continuing, leading, leads, stretching, stretches, coming, sat, sits, trailing, that runs, that extends, spreading
   means   goes on over a part
 

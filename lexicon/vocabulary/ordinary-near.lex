@@ -467,6 +467,6 @@ ordinary near-words-z
 
 ordinary near-more
   hidden  yes
-  also    overbite, underbite, manila, manilla, bilious, detailed, detailing, snakes, billy, reticule, reticules
+  also    overbite, underbite, bilious, detailed, detailing, snakes, billy, reticule, reticules
   also    stouts, whit, eyeing
   means   words near field words that are none
