@@ -718,7 +718,7 @@ area plume
   means   long loose feathers grown for display
 
 area bill
-  heard   build, peak, peaks, bull, break, pill, beat
+  heard   build, peak, peaks, bull, break, pill, beat, bead
   heard-after :colour, :length, :shape, :tone, thick, thin, huge, hooked, slender, stout
   also    beak, beack, mandible, bil, mouth, nib, snout, nose, beck, bill and gape, whole bill, entire bill, billed beak, mandibles
   within  bird
@@ -843,7 +843,7 @@ area wattle
   means   a hanging or standing fold of skin
 
 area legs
-  also    leg, tarsus, tarsi, tarsuses, tarsal, limb, shank, leg colour, leg color, tarsus's, tarsals, larsus, tarsus area
+  also    leg, appendages, tarsus, tarsi, tarsuses, tarsal, limb, shank, leg colour, leg color, tarsus's, tarsals, larsus, tarsus area
   unless-before it
   within  bird
   share   0.3

@@ -579,7 +579,7 @@ compared compared
   also    compared to, compared with, in comparison to, in comparison with, relative to, in relation to, in proportion to
   also    in proportion with, proportional to, proportionate to, for its size, for it's size, for his size, for their size
   also    as compared to, in comparison, for a bird of its size, for a bird this size, than the rest of, for the size of
-  also    for the bird's size, for its body, for its body size, compared to the size of, in contrast with
+  also    for it's body, for his body, for the body, for the bird's size, for its body, for its body size, compared to the size of, in contrast with
   means   what a size is measured against
 
 washed wash-word
@@ -615,12 +615,12 @@ runs runs
 rel-be that-is
   hidden  yes
   also    that is, that are, that was, that were, who is, thats, that's, that looks, that appears, that look, that looked
-  also    who are, who was, that is also, that are also
+  also    who are, who was, that is also, that are also, that looks like, that look like
   means   that, with a form of "be"
 
 rel-be which-is
   hidden  yes
-  also    which is also, which are also, which is, which are, which was, which were, which looks, which appears, which looked, which look, which has been
+  also    which is also, which are also, which looks like, which look like, which is, which are, which was, which were, which looks, which appears, which looked, which look, which has been
   means   which, with a form of "be"
 
 correction no-wait
@@ -666,6 +666,6 @@ set set-of
   means   a number of like parts
 
 including including
-  also    especially, especially on, most notably, most notably on, particularly, particularly on
+  also    as is, as are, and so is, and so are, as well as on, especially, especially on, most notably, most notably on, particularly, particularly on
   also    even to, even to its, even its, even the, and even its, especially on, particularly on, especially, particularly, most notably, notably, mainly on, most of all on
   means   names parts of which the same holds
