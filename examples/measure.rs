@@ -12,7 +12,7 @@ use std::path::PathBuf;
 fn main() -> Result<(), Box<dyn Error>> {
     let mut files: Vec<PathBuf> = std::env::args_os().skip(1).map(PathBuf::from).collect();
     if files.is_empty() {
-        let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/corpus-synthetic/notes");
+        let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/corpus-synthetic/gold");
         files =
             std::fs::read_dir(folder)?.map(|e| e.map(|e| e.path())).collect::<Result<_, _>>()?;
         files.sort();

@@ -234,7 +234,7 @@ fn a_number_that_is_none_is_refused_where_it_stands() {
 }
 
 fn invented_notes() -> Vec<String> {
-    let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/corpus-synthetic/notes");
+    let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/corpus-synthetic/gold");
     let mut files: Vec<_> = read_dir(folder).unwrap().map(|e| e.unwrap().path()).collect();
     files.sort();
     let texts = files.iter().map(|f| Source::new("notes", read_to_string(f).unwrap()));

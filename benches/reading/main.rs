@@ -21,7 +21,7 @@ use unicode_segmentation::UnicodeSegmentation;
 static KNOWLEDGE: LazyLock<Knowledge> = LazyLock::new(built_in::knowledge);
 
 static NOTES: LazyLock<Vec<String>> = LazyLock::new(|| {
-    let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/corpus-synthetic/notes");
+    let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/corpus-synthetic/gold");
     let mut files: Vec<_> = read_dir(folder).unwrap().map(|e| e.unwrap().path()).collect();
     files.sort();
     let mut out: Vec<String> = Vec::new();

@@ -284,7 +284,7 @@ suffix all-over
 
 suffix feathers
   also    feather, feathered, feathering, area, areas, region, part, plumage, section, in appearance
-  also    in shape, shaped, look, appearance, design, designs, shadow, shadows, portion, type, surface, itself, as well, in general
+  also    in shape, shaped, look, appearance, design, designs, coverings, shadow, shadows, portion, type, surface, itself, as well, in general
   also    hair, hairs, fur, background, backdrop, effect, finish, in pattern, plumage overall, variations, coloring, colouring, coloration
   means   words that add nothing to the part before them
 
