@@ -91,6 +91,12 @@ pub fn spoken(lexicon: &Lexicon, birds: &Birds) -> String {
     out
 }
 
+/// The colours around one, with how near they are, and the statements of them in all.
+struct Around {
+    near: Vec<(usize, f64)>,
+    said: f64,
+}
+
 /// For each name and colour of the palette, its share as the colours near it have it.
 fn known(
     counts: &Counts,
@@ -110,20 +116,19 @@ fn known(
         }
         _ => 0.0,
     };
-    // For each colour, those near it with their weights, and the statements of them in all.
-    let around: Vec<(Vec<(usize, f64)>, f64)> = (0..palette.len())
+    let around: Vec<Around> = (0..palette.len())
         .map(|at| {
             let near: Vec<(usize, f64)> = wide.iter().map(|&o| (o, near(at, o))).collect();
-            let all = near.iter().map(|&(o, weight)| weight * said[o]).sum();
-            (near, all)
+            let said = near.iter().map(|&(o, weight)| weight * said[o]).sum();
+            Around { near, said }
         })
         .collect();
     let share = |name: &Name| {
         let base = base.names_of(*name);
-        let share = |(at, (near, all)): (usize, &(Vec<(usize, f64)>, f64))| {
+        let share = |(at, around): (usize, &Around)| {
             let times = |o: usize| counts.names[o].get(name).copied().unwrap_or(0.0);
-            let sum: f64 = near.iter().map(|&(o, weight)| weight * times(o)).sum();
-            (sum + NEARNESS_KNOWN * f64::from(base[at])) / (all + NEARNESS_KNOWN)
+            let sum: f64 = around.near.iter().map(|&(o, weight)| weight * times(o)).sum();
+            (sum + NEARNESS_KNOWN * f64::from(base[at])) / (around.said + NEARNESS_KNOWN)
         };
         around.iter().enumerate().map(share).collect()
     };
