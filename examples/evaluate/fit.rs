@@ -46,7 +46,7 @@ impl Fitted {
     /// Fits the tables to what is said of birds of known kinds.
     pub fn of(layers: &Layers, birds: &Birds, kinds: &Kinds) -> Result<Self, Box<dyn Error>> {
         let built_in = Knowledge::read(layers)?;
-        let blank = tables::blank(&built_in);
+        let blank = tables::blank(&built_in.lexicon);
         let spoken = tables::spoken(&built_in.lexicon, birds);
         let mut out = Self { blank, entries: spoken.clone() };
         let base = out.over(layers)?;
@@ -147,30 +147,21 @@ impl Counts {
         said: &Said,
         columns: &Columns,
     ) {
-        let shown = chances.forms.colours(&chances.forms.list[form]);
-        let slip = f64::from(chances.weights.colour_slip);
         for (&(area, name), times) in said {
             let times = times * share;
-            let meant = chances.areas.meant(area);
-            let share = f64::from(chances.share_of(name));
             let mut all = f64::from(chances.weights.unsaid);
-            let mut named = all * share;
-            // The weight of each colour, and that of the name said of it.
-            let mut of = Vec::with_capacity(shown.len());
-            for one in shown {
-                let (colour, part) = (usize::from(one.colour), usize::from(one.area));
-                let weight = f64::from(one.weight * meant[part]);
-                let told = weight * f64::from(chances.striking()[colour]);
-                let right = told * (1.0 - slip) * f64::from(columns[&name][colour]);
-                let taken = right + told * slip * share;
-                all += weight;
-                named += taken;
-                of.push((colour, part, weight, right, taken));
+            let mut named = all * f64::from(chances.share_of(name));
+            let of: Vec<Seen> = seen(chances, form, (area, name), columns).collect();
+            let striking = |one: &Seen| f64::from(chances.striking()[one.colour]);
+            for one in &of {
+                all += one.weight;
+                named += one.weight * striking(one) * one.taken;
             }
-            for (colour, part, weight, right, taken) in of {
-                self.expected[area][part] += times * weight / all;
-                self.meant[area][part] += times * taken / named;
-                *of_kind[colour].entry(name).or_default() += times * right / named;
+            for one in &of {
+                let told = one.weight * striking(one) / named;
+                self.expected[area][one.part] += times * one.weight / all;
+                self.meant[area][one.part] += times * told * one.taken;
+                *of_kind[one.colour].entry(name).or_default() += times * told * one.right;
             }
         }
     }
@@ -180,6 +171,38 @@ impl Counts {
 pub fn anywhere(palette: &[Hue]) -> impl Iterator<Item = ((Name, Name), usize)> + '_ {
     let hues = palette.iter().enumerate().filter(|(_, hue)| !hue.part.is_some());
     hues.map(|(at, hue)| ((hue.colour, hue.tone), at))
+}
+
+/// A colour that a form shows, beside a name that is said.
+struct Seen {
+    /// Its place in the palette.
+    colour: usize,
+    /// Where it is.
+    part: usize,
+    /// How much it counts for the part that is said.
+    weight: f64,
+    /// The chance of the name, rightly said of it.
+    right: f64,
+    /// The same, with what is mistaken for it.
+    taken: f64,
+}
+
+/// The colours of a form, beside an area and a colour name that are said.
+fn seen<'c>(
+    chances: &'c Chances<'_>,
+    form: usize,
+    (area, name): (usize, Name),
+    columns: &'c Columns,
+) -> impl Iterator<Item = Seen> + 'c {
+    let (meant, column) = (chances.areas.meant(area), &columns[&name]);
+    let slip = f64::from(chances.weights.colour_slip);
+    let slipped = slip * f64::from(chances.share_of(name));
+    chances.forms.colours(&chances.forms.list[form]).iter().map(move |one| {
+        let (colour, part) = (usize::from(one.colour), usize::from(one.area));
+        let right = (1.0 - slip) * f64::from(column[colour]);
+        let weight = f64::from(one.weight * meant[part]);
+        Seen { colour, part, weight, right, taken: right + slipped }
+    })
 }
 
 /// The colours that are said to be there.
@@ -207,22 +230,16 @@ fn forms(
     said: &Said,
     columns: &Columns,
 ) -> Vec<(usize, f64)> {
-    let slip = chances.weights.colour_slip;
     let score = |form: usize| {
-        let form = &chances.forms.list[form];
-        let mut score = f64::from(form.share).ln();
-        for (&(area, name), times) in said {
-            let meant = chances.areas.meant(area);
-            let share = chances.share_of(name);
-            let mut all = chances.weights.unsaid;
-            let mut named = all * share;
-            for one in chances.forms.colours(form) {
-                let weight = one.weight * meant[usize::from(one.area)];
-                let right = columns[&name][usize::from(one.colour)];
-                all += weight;
-                named += weight * ((1.0 - slip) * right + slip * share);
+        let mut score = f64::from(chances.forms.list[form].share).ln();
+        for (&about, times) in said {
+            let mut all = f64::from(chances.weights.unsaid);
+            let mut named = all * f64::from(chances.share_of(about.1));
+            for one in seen(chances, form, about, columns) {
+                all += one.weight;
+                named += one.weight * one.taken;
             }
-            score += times * f64::from(named / all).ln();
+            score += times * (named / all).ln();
         }
         score
     };

@@ -97,14 +97,12 @@ fn main() -> Result<(), Box<dyn Error>> {
     Ok(())
 }
 
-/// The comment that a file opens with, which stays.
+/// The comment that a file opens with, which stays; what stands right above an entry belongs to that.
 fn opening(file: &Path) -> String {
     let text = read_to_string(file).unwrap_or_default();
-    let mut out: String = text.split_inclusive('\n').take_while(|l| l.starts_with('#')).collect();
-    if !out.is_empty() {
-        out.push('\n');
-    }
-    out
+    let comment = |head: &&str| head.lines().all(|line| line.starts_with('#'));
+    let head = text.split_once("\n\n").map(|(head, _)| head).filter(comment);
+    head.map_or_else(String::new, |head| format!("{head}\n\n"))
 }
 
 /// The English names of each kind.

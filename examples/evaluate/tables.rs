@@ -3,7 +3,6 @@
 use crate::fit::{Counts, anywhere};
 use crate::trial::Birds;
 use palette::color_difference::Ciede2000;
-use rectrix::knowledge::Knowledge;
 use rectrix::lexicon::Lexicon;
 use rectrix::lexicon::names::Name;
 use rectrix::matching::chances::Chances;
@@ -40,8 +39,7 @@ fn is_kept(lexicon: &Lexicon, kind: &str, id: &str) -> bool {
 }
 
 /// Entries that take the place of all fitted ones, and say nothing.
-pub fn blank(knowledge: &Knowledge) -> String {
-    let lexicon = &knowledge.lexicon;
+pub fn blank(lexicon: &Lexicon) -> String {
     let mut out = String::new();
     for kind in ["naming", "meant"] {
         for entry in lexicon.others(kind).filter(|e| !is_kept(lexicon, kind, &e.id)) {

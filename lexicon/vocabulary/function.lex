@@ -666,6 +666,6 @@ set set-of
   means   a number of like parts
 
 including including
-  also    as is, as are, and so is, and so are, as well as on, especially, especially on, most notably, most notably on, particularly, particularly on
+  also    as is, as are, and so is, and so are, especially, especially on, most notably, most notably on, particularly, particularly on
   also    even to, even to its, even its, even the, and even its, especially on, particularly on, especially, particularly, most notably, notably, mainly on, most of all on
   means   names parts of which the same holds

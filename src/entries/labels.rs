@@ -108,6 +108,11 @@ pub struct Labels {
     birds: FxHashSet<String>,
 }
 
+/// The first word of a phrase in plain letters; of "it's" those before the sign.
+fn first_word(phrase: &str) -> String {
+    phrase.split(' ').next().unwrap_or(phrase).to_owned()
+}
+
 /// A name as it is looked up: lower case, letters and digits, single spaces.
 pub fn plain(name: &str) -> String {
     let mut out = String::with_capacity(name.len());
@@ -174,8 +179,7 @@ impl Labels {
             .chain(out.months.keys())
             .chain(out.days.keys())
             .chain(out.numbers.keys())
-            // Of "it's" the letters before the sign.
-            .map(|word| word.split(' ').next().unwrap_or(word).to_owned())
+            .map(|phrase| first_word(phrase))
             .collect();
         let first = [Word::Lead, Word::Half, Word::Quarter, Word::Nought];
         out.clock_starters = out
@@ -184,10 +188,9 @@ impl Labels {
             .filter(|(_, word)| first.contains(word))
             .map(|(phrase, _)| phrase)
             .chain(out.numbers.keys())
-            .map(|phrase| phrase.split(' ').next().unwrap_or(phrase).to_owned())
+            .map(|phrase| first_word(phrase))
             .collect();
-        let first_word = |phrase: &String| phrase.split(' ').next().unwrap_or(phrase).to_owned();
-        out.clock_firsts = out.clock.keys().map(first_word).collect();
+        out.clock_firsts = out.clock.keys().map(|phrase| first_word(phrase)).collect();
         out.same_starts = out.same.iter().filter_map(|s| s.chars().next()).collect();
         out.longest = out.fields.keys().map(|f| f.split(' ').count()).max().unwrap_or(0);
         out.marks = mark_words(lexicon);

@@ -52,7 +52,7 @@ impl Naming {
         for entry in lexicon.others("spoken") {
             spoken.extend(entry.items("shares").filter_map(|item| percent(lexicon, item)));
         }
-        let mut lists = FxHashMap::default();
+        let mut lists: FxHashMap<Hue, Vec<_>> = FxHashMap::default();
         for entry in lexicon.others("naming") {
             let colour = lexicon.names.find(&entry.id);
             for field in entry.fields.iter().filter(|f| f.key != "means") {
@@ -60,7 +60,7 @@ impl Naming {
                 let tone = if tone == "untoned" { Name::NONE } else { lexicon.names.find(tone) };
                 let part = lexicon.names.find(part);
                 let items = field.value.split(',').filter_map(|i| percent(lexicon, i.trim()));
-                lists.entry(Hue { colour, tone, part }).or_insert_with(Vec::new).extend(items);
+                lists.entry(Hue { colour, tone, part }).or_default().extend(items);
             }
         }
         Self {
