@@ -8,13 +8,16 @@
 //! Nothing is allocated while rules run: what is remembered and what is kept lie in a [`Scratch`] that
 //! is used for note after note.
 
+use super::plan::{Class, Entry, Plan};
 use super::tokens::{NO_WORD, Token};
+use super::yields::{Kept, Place, UNKEPT, place, yielded};
 use crate::lexicon::Lexicon;
 use crate::lexicon::kinds::KindId;
 use crate::lexicon::names::Name;
-use crate::lexicon::record::{Piece, Record, Said};
+use crate::lexicon::record::{Record, Said};
+use crate::lexicon::vocabulary::WordId;
 use crate::rules::program::{self, Op, Program, Set, SetId, StepId, Walk, WalkId};
-use crate::rules::tree::{Edge, NONE, Node, Tree};
+use crate::rules::tree::{NONE, NodeId};
 use crate::rules::{Rules, Yield};
 use crate::span::Span;
 use std::ops::Range;
@@ -49,38 +52,15 @@ pub struct Step {
     pub span: Span,
 }
 
-/// A range of tokens: half a span's size, and records are copied often.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-struct Place {
-    first: u16,
-    last: u16,
-}
-
-impl Piece for Place {
-    fn start(self) -> usize {
-        usize::from(self.first)
-    }
-
-    fn with(self, other: Self) -> Self {
-        Self { first: self.first.min(other.first), last: self.last.max(other.last) }
-    }
-}
-
-/// A record that was kept, and under which number.
-#[derive(Clone, Copy, Debug)]
-struct Kept {
-    said: Said<Place>,
-    of: u16,
-}
-
-/// The number of what is kept under none.
-const UNKEPT: u16 = u16::MAX;
-
 /// Space for the engine to work in.
 #[derive(Clone, Debug, Default)]
 pub struct Scratch {
-    /// For each token, and for the end behind them, a bit for each set that rules ask for.
-    rows: Vec<u64>,
+    /// What has been worked out of the rules.
+    plan: Plan,
+    /// The class of each token, and of the end behind them.
+    classes: Vec<Class>,
+    /// For each of them which of what rules need stands there or comes behind it.
+    ahead: Vec<u128>,
     /// For each place each phrase: the round in which it was tried, and how it went. Entries of
     /// earlier rounds count as untried, so nothing has to be cleared.
     memo: Vec<u64>,
@@ -126,9 +106,9 @@ pub struct Engine<'a> {
     program: &'a Program,
     region: Name,
     tokens: &'a [Token],
-    rows: &'a [u64],
-    /// How many entries of `rows` a token has.
-    width: usize,
+    plan: &'a mut Plan,
+    classes: &'a [Class],
+    ahead: &'a [u128],
     memo: &'a mut [u64],
     round: u32,
     kept: &'a mut Vec<Kept>,
@@ -147,12 +127,17 @@ impl<'a> Engine<'a> {
         trace: bool,
     ) -> Self {
         let program = &rules.program;
-        let Scratch { rows, memo, round, kept } = scratch;
-        rows.clear();
-        for token in tokens {
-            program.add_row(seen_as(lexicon, program, region, token), rows);
+        let Scratch { plan, classes, ahead, memo, round, kept } = scratch;
+        plan.serve(program, region);
+        let looks = tokens.iter().map(|t| (t.kinds, t.node, single_word(t)));
+        plan.classes(program, looks, |at| seen_as(lexicon, program, region, &tokens[at]), classes);
+        ahead.clear();
+        ahead.resize(classes.len(), 0);
+        let mut all = 0;
+        for (ahead, &class) in ahead.iter_mut().zip(classes.iter()).rev() {
+            all |= plan.meets(class);
+            *ahead = all;
         }
-        program.add_row(Set::default(), rows);
         let slots = program.trees.len() * (tokens.len() + 1);
         if memo.len() < slots {
             memo.resize(slots, 0);
@@ -168,8 +153,9 @@ impl<'a> Engine<'a> {
             program,
             region,
             tokens,
-            rows,
-            width: program.width(),
+            plan,
+            classes,
+            ahead,
             memo,
             round: *round,
             kept,
@@ -202,8 +188,7 @@ impl<'a> Engine<'a> {
 
     /// The longest rule at a place.
     fn best(&mut self, at: usize) -> Best {
-        let top = &self.program.top;
-        self.follow(top, &top.nodes[0], at, Best::NONE)
+        self.follow(self.program.top.root, at, Best::NONE)
     }
 
     /// The longest alternative of a phrase at a place where it can start.
@@ -212,80 +197,61 @@ impl<'a> Engine<'a> {
         let slot = at * self.program.trees.len() + rule as usize;
         let known = self.memo[slot];
         if (known >> 32) as u32 == self.round {
-            Best(known as u32)
-        } else {
-            self.try_phrase(rule, at, slot)
+            return Best(known as u32);
         }
-    }
-
-    #[inline(never)]
-    fn try_phrase(&mut self, rule: u32, at: usize, slot: usize) -> Best {
-        let tree = &self.program.trees[rule as usize];
-        let root = &tree.nodes[0];
-        let best = if root.end == NONE { Best::NONE } else { Best::new(at, root.end) };
-        let best = self.along(tree, root, at, best);
+        let best = self.follow(self.program.trees[rule as usize].root, at, Best::NONE);
         self.memo[slot] = (u64::from(self.round) << 32) | u64::from(best.0);
         best
     }
 
-    fn follow(&mut self, tree: &'a Tree, node: &'a Node, at: usize, best: Best) -> Best {
-        self.along(tree, node, at, best)
+    /// The best of the ends that can be reached from a node, and of `best`.
+    fn follow(&mut self, node: NodeId, at: usize, mut best: Best) -> Best {
+        let entry = self.entry(node, at, &mut best);
+        self.along(entry, at, best)
     }
 
-    /// Goes along all edges of a node and on from there; gives back the best of the ends reached and
-    /// `best`. Most nodes have one edge worth going along: the last one is gone along without a call.
+    /// What is to be tried at a node; `best` is made the end there, if that is better.
     #[inline(always)]
-    fn along(&mut self, tree: &'a Tree, mut node: &'a Node, mut at: usize, mut best: Best) -> Best {
+    fn entry(&mut self, node: NodeId, at: usize, best: &mut Best) -> Entry {
+        let entry = self.plan.entry(self.program, node, self.classes[at]);
+        if entry.end != NONE {
+            *best = (*best).max(Best::new(at, entry.end));
+        }
+        entry
+    }
+
+    /// Tries all that is to be tried, and goes on from there. Most nodes have one way on: the last one is
+    /// gone along without a call.
+    fn along(&mut self, mut entry: Entry, mut at: usize, mut best: Best) -> Best {
         loop {
-            if node.more != NONE {
-                best = self.follow(tree, &tree.nodes[node.more as usize], at, best);
-            }
-            let mut open = self.open(node, at);
-            if open == 0 {
-                return best;
-            }
-            loop {
-                let edge = &tree.edges[node.edges as usize + open.trailing_zeros() as usize];
-                open &= open - 1;
-                let next = self.takes_edge(edge, at);
-                if let Some(next) = next {
-                    let behind = &tree.nodes[edge.to as usize];
-                    if behind.end != NONE {
-                        best = best.max(Best::new(next, behind.end));
+            let mut acts = entry.acts();
+            let Some(last) = acts.next_back() else { return best };
+            let ahead = self.ahead[at];
+            for act in acts {
+                let act = self.plan.act(act);
+                if act.needs & !ahead == 0
+                    && let Some(next) = self.takes_open(act.op, at)
+                {
+                    let behind = self.entry(act.to, next, &mut best);
+                    if !behind.acts().is_empty() {
+                        best = self.along(behind, next, best);
                     }
-                    if open == 0 {
-                        (node, at) = (behind, next);
-                        break;
-                    }
-                    if behind.more != NONE || self.open(behind, next) != 0 {
-                        best = self.follow(tree, behind, next, best);
-                    }
-                } else if open == 0 {
-                    return best;
                 }
             }
+            let act = self.plan.act(last);
+            if act.needs & !ahead != 0 {
+                return best;
+            }
+            let Some(next) = self.takes_open(act.op, at) else { return best };
+            entry = self.entry(act.to, next, &mut best);
+            at = next;
         }
-    }
-
-    /// The edges of a node whose ways can start with the word at `at`, as bits.
-    #[inline(always)]
-    fn open(&self, node: &Node, at: usize) -> u64 {
-        let word = self.rows[at * self.width + (node.firsts / u64::BITS) as usize];
-        (word >> (node.firsts % u64::BITS)) & node.all
-    }
-
-    /// Where the step of an edge ends whose way can start with the word at `at`.
-    #[inline(always)]
-    fn takes_edge(&mut self, edge: &Edge, at: usize) -> Option<usize> {
-        // What the way can start with often opens the gate of its first step as well.
-        if edge.open { self.takes_open(edge.step.op, at) } else { self.takes(edge.step, at) }
     }
 
     /// Whether the token at `at`, or the end there, is in a set.
     #[inline(always)]
     fn holds(&self, set: SetId, at: usize) -> bool {
-        let word = self.rows[at * self.width + (set / u64::BITS) as usize];
-        (word >> (set % u64::BITS)) & 1 != 0
+        self.plan.holds(set, self.classes[at])
     }
 
     /// Whether a step is worth trying at `at`.
@@ -464,11 +430,17 @@ impl<'a> Engine<'a> {
     }
 }
 
+/// The word that a token is, if it is but one.
+const fn single_word(token: &Token) -> WordId {
+    if token.first == token.last { token.first } else { NO_WORD }
+}
+
 /// What a token is for rules.
 fn seen_as(lexicon: &Lexicon, program: &Program, region: Name, token: &Token) -> Set {
     let mut marks = 0;
-    if token.first == token.last && token.first != NO_WORD {
-        marks |= program.mark_of_word(token.first);
+    let word = single_word(token);
+    if word != NO_WORD {
+        marks |= program.mark_of_word(word);
     }
     let mut left = token.kinds & program.listed_kinds;
     while left != 0 {
@@ -480,90 +452,4 @@ fn seen_as(lexicon: &Lexicon, program: &Program, region: Name, token: &Token) ->
         }
     }
     Set { kinds: token.kinds, marks }
-}
-
-/// The place of one token.
-fn place(at: usize) -> Place {
-    let at = u16::try_from(at).unwrap_or(u16::MAX);
-    Place { first: at, last: at }
-}
-
-/// Puts what `yields` makes of the records in `kept` behind the last one, under `of`.
-fn yielded(all: &mut Vec<Kept>, yields: &Yield, kept: &Range<usize>, of: u16) {
-    let is = |name: usize| move |k: &&Kept| usize::from(k.of) == name;
-    match yields {
-        Yield::Var(name) | Yield::OrEmpty(name) => {
-            let before = all.len();
-            for i in kept.clone() {
-                if usize::from(all[i].of) == *name {
-                    all.push(Kept { of, ..all[i] });
-                }
-            }
-            if all.len() == before && matches!(yields, Yield::OrEmpty(_)) {
-                all.push(Kept { said: Said::default(), of });
-            }
-        }
-        Yield::Last(name) => {
-            if let Some(last) = all[kept.clone()].iter().rev().find(is(*name)).copied() {
-                all.push(Kept { of, ..last });
-            }
-        }
-        Yield::Folded(name) => {
-            let mut said = Said::default();
-            all[kept.clone()].iter().filter(is(*name)).for_each(|one| said.fill(&one.said));
-            all.push(Kept { said, of });
-        }
-        Yield::Literal(record, taken, upper) => {
-            let mut said = Said { record: **record, ..Said::default() };
-            let first = |name: usize| all[kept.clone()].iter().find(is(name)).map(|k| &k.said);
-            for &(to, name, from) in taken {
-                if let Some(first) = first(name) {
-                    said.record.set(to, first.get(from));
-                    said.parts.add_all(&first.parts);
-                }
-            }
-            if let Some(first) = upper.and_then(first) {
-                said.record.upper = first.record.number;
-                said.parts.add_all(&first.parts);
-            }
-            all.push(Kept { said, of });
-        }
-        Yield::Sum(items) => items.iter().for_each(|item| yielded(all, item, kept, of)),
-        Yield::Product(items) => {
-            let from = all.len();
-            let Some((first, others)) = items.split_first() else { return };
-            yielded(all, first, kept, of);
-            for item in others {
-                product(all, from, item, kept, of);
-            }
-        }
-    }
-}
-
-/// Merges each record from `from` on with each that `item` yields.
-fn product(all: &mut Vec<Kept>, from: usize, item: &Yield, kept: &Range<usize>, of: u16) {
-    // What was not kept adds nothing to what it is merged with.
-    if let Yield::Folded(name) | Yield::OrEmpty(name) = item
-        && !all[kept.clone()].iter().any(|k| usize::from(k.of) == *name)
-    {
-        return;
-    }
-    let upto = all.len();
-    yielded(all, item, kept, of);
-    let end = all.len();
-    if end == upto + 1 {
-        if let Some(right) = all.pop() {
-            all[from..].iter_mut().for_each(|left| left.said.fill(&right.said));
-        }
-        return;
-    }
-    for left in from..upto {
-        for right in upto..end {
-            let mut both = all[left];
-            both.said.fill(&all[right].said);
-            all.push(both);
-        }
-    }
-    all.copy_within(end.., from);
-    all.truncate(all.len() - (end - from));
 }

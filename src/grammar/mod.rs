@@ -5,12 +5,14 @@ pub mod engine;
 pub mod joins;
 pub mod nearest;
 pub mod paths;
+pub mod plan;
 pub mod refer;
 pub mod repair;
 pub mod scope;
 pub mod spelling;
 pub mod spoken;
 pub mod tokens;
+pub mod yields;
 
 pub use engine::Match;
 pub use repair::{Repair, Why};

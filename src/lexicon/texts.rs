@@ -15,13 +15,30 @@ pub struct Texts {
     index: Vec<u32>,
 }
 
-/// The same on every machine, since the tables are stored: eight bytes at a time.
+/// The same on every machine, since the tables are stored: eight bytes at a time, the last of them,
+/// overlapping where they must.
 fn hash(text: &str) -> usize {
-    let mut out = text.len() as u64;
-    for eight in text.as_bytes().chunks(8) {
-        let bytes = eight.iter().rev().fold(0, |all, &b| (all << 8) | u64::from(b));
-        out = (out ^ bytes).wrapping_mul(0x9e37_79b9_7f4a_7c15);
+    let bytes = text.as_bytes();
+    let mut out = bytes.len() as u64;
+    let mut mix = |eight: u64| {
+        out = (out ^ eight).wrapping_mul(0x9e37_79b9_7f4a_7c15);
         out ^= out >> 32;
+    };
+    let mut left = bytes;
+    while let Some((&eight, rest)) = left.split_first_chunk::<8>() {
+        mix(u64::from_le_bytes(eight));
+        left = rest;
+    }
+    match (left.first_chunk::<4>(), left.last_chunk::<4>(), left) {
+        (Some(&a), Some(&b), _) => {
+            mix(u64::from(u32::from_le_bytes(a)) | u64::from(u32::from_le_bytes(b)) << 32);
+        }
+        (_, _, &[a, .., b]) => {
+            let middle = left[left.len() / 2];
+            mix(u64::from(a) | u64::from(middle) << 8 | u64::from(b) << 16);
+        }
+        (_, _, &[a]) => mix(u64::from(a)),
+        _ => {}
     }
     (out & 0xffff_ffff) as usize
 }
@@ -29,7 +46,20 @@ fn hash(text: &str) -> usize {
 impl Texts {
     /// The text of a number.
     pub fn get(&self, number: u32) -> &str {
-        part(&self.joined, &self.ends, number)
+        &self.joined[self.place(number)]
+    }
+
+    /// The same as bytes, of which none are looked at to cut them out.
+    #[inline]
+    fn bytes(&self, number: u32) -> &[u8] {
+        &self.joined.as_bytes()[self.place(number)]
+    }
+
+    #[inline]
+    fn place(&self, number: u32) -> std::ops::Range<usize> {
+        let at = number as usize;
+        let start = at.checked_sub(1).map_or(0, |before| self.ends[before] as usize);
+        start..self.ends[at] as usize
     }
 
     /// The number of a text, if it is among them.
@@ -37,7 +67,7 @@ impl Texts {
         let mut at = hash(text);
         loop {
             let number = self.index.get(at & self.index.len().wrapping_sub(1))?.checked_sub(1)?;
-            if self.get(number) == text {
+            if self.bytes(number) == text.as_bytes() {
                 return Some(number);
             }
             at = at.wrapping_add(1);
@@ -84,13 +114,6 @@ impl Texts {
         }
         self.index[at] = number + 1;
     }
-}
-
-#[inline]
-fn part<'t>(joined: &'t str, ends: &[u32], number: u32) -> &'t str {
-    let at = number as usize;
-    let start = at.checked_sub(1).map_or(0, |before| ends[before] as usize);
-    &joined[start..ends[at] as usize]
 }
 
 #[cfg(test)]

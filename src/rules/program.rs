@@ -6,8 +6,9 @@
 //! it is asked only of the rule that was chosen.
 
 use super::compile::{Pattern, Rule};
+use super::needs::{self, Needs};
 use super::plain::{Plain, Plains};
-use super::tree::Tree;
+use super::tree::{Edge, Node, Tree};
 use crate::lexicon::kinds::{KindId, KindSet};
 use crate::lexicon::names::Name;
 use crate::lexicon::vocabulary::WordId;
@@ -27,12 +28,9 @@ pub struct Set {
 }
 
 impl Set {
-    /// How many kinds and marks there can be.
-    pub const BITS: usize = 256;
-
-    /// The numbers of its kinds, and of its marks behind them.
-    pub fn ones(self) -> impl Iterator<Item = usize> {
-        ones(self.kinds).chain(ones(self.marks).map(|mark| mark + Self::BITS / 2))
+    /// Whether both hold something alike.
+    pub const fn meets(self, other: Self) -> bool {
+        self.kinds & other.kinds != 0 || self.marks & other.marks != 0
     }
 
     /// What either holds.
@@ -40,17 +38,6 @@ impl Set {
     pub const fn or(self, other: Self) -> Self {
         Self { kinds: self.kinds | other.kinds, marks: self.marks | other.marks }
     }
-}
-
-/// The places of the bits that are set.
-fn ones(mut bits: u128) -> impl Iterator<Item = usize> {
-    std::iter::from_fn(move || {
-        let at = bits.trailing_zeros() as usize;
-        (bits != 0).then(|| {
-            bits &= bits - 1;
-            at
-        })
-    })
 }
 
 /// The place of a [`Set`] in [`Program::sets`].
@@ -74,7 +61,7 @@ impl Run {
     }
 
     /// Adds `items` to `to`.
-    fn push<T>(to: &mut Vec<T>, items: impl IntoIterator<Item = T>) -> Self {
+    pub(super) fn push<T>(to: &mut Vec<T>, items: impl IntoIterator<Item = T>) -> Self {
         let start = small(to.len());
         to.extend(items);
         Self { start, end: small(to.len()) }
@@ -154,9 +141,11 @@ pub enum Walk {
 pub struct Program {
     /// What steps ask for.
     pub sets: Vec<Set>,
-    /// How many sets there are with those of the trees' edges, which have numbers behind them and are
-    /// known by their bits in `rows` alone.
-    all_sets: usize,
+    /// What the ways along the edges of the trees can start with. They are asked for but once for each
+    /// class of words, so that they do not lie among the others, of which each word has a bit.
+    pub firsts: Vec<Set>,
+    /// Sets of which some word must still come for a way to fit.
+    pub needs: Vec<Set>,
     /// The steps.
     pub steps: Vec<Step>,
     /// The steps of sequences and choices.
@@ -167,8 +156,10 @@ pub struct Program {
     pub choices: Vec<(StepId, WalkId)>,
     /// For each rule its alternatives' walks.
     pub ways: Vec<Vec<WalkId>>,
-    /// For each kind and each mark, then for nothing, the sets that it is in, as bits.
-    rows: Vec<u64>,
+    /// The nodes of all trees, and the edges between them.
+    pub nodes: Vec<Node>,
+    /// Those of one node side by side.
+    pub edges: Vec<Edge>,
     /// All that are rules, as one tree.
     pub top: Tree,
     /// The tree of each rule and phrase by itself.
@@ -218,6 +209,15 @@ impl Marks {
     }
 }
 
+/// The place of a set in a list, added if it is new. The first stands for anything.
+fn place_of(sets: &mut Vec<Set>, set: Set) -> SetId {
+    let known = sets.iter().skip(1).position(|s| *s == set).map(|at| at + 1);
+    small(known.unwrap_or_else(|| {
+        sets.push(set);
+        sets.len() - 1
+    }))
+}
+
 pub(super) fn small(n: usize) -> u32 {
     u32::try_from(n).unwrap_or(u32::MAX)
 }
@@ -234,14 +234,17 @@ impl Program {
         let mut marks = Marks::default();
         let plains = Plains::of(rules, &mut marks);
         let mut out = Maker {
+            needs: Needs::of(&plains, rules.len()),
+            edge_needs: Vec::new(),
             plains,
             marks,
             known: FxHashMap::default(),
-            edge_sets: Vec::new(),
             made: Self::default(),
         };
         // All that is known of "anything" is its number.
-        out.made.sets.push(Set { kinds: KindSet::MAX, marks: u128::MAX });
+        let anything = Set { kinds: KindSet::MAX, marks: u128::MAX };
+        out.made.sets.push(anything);
+        out.made.firsts.push(anything);
         out.made.ways = rules
             .iter()
             .map(|r| r.alternatives.iter().map(|a| out.walk(&a.pattern, false, true)).collect())
@@ -252,47 +255,28 @@ impl Program {
         if out.marks.all.len() > MOST_MARKS {
             return None;
         }
-        let Maker { marks, mut made, edge_sets, .. } = out;
+        let Maker { marks, mut made, edge_needs, .. } = out;
         made.set_marks(&marks);
-        made.set_rows(&edge_sets);
+        made.set_needs(&edge_needs);
         Some(made)
     }
 
-    /// How many words of bits hold a bit for each set.
-    pub const fn width(&self) -> usize {
-        self.all_sets.div_ceil(u64::BITS as usize)
+    /// Whether such a word is in the set that a gate or a step asks for.
+    pub fn holds(&self, set: SetId, word: Set) -> bool {
+        set == ANYTHING || self.sets[set as usize].meets(word)
     }
 
-    fn set_rows(&mut self, edge_sets: &[(Set, bool)]) {
-        // The sets of edges come behind those of steps; trees were made when not all of those were known.
-        let from = self.sets.len().next_multiple_of(u64::BITS as usize);
-        for tree in self.trees.iter_mut().chain([&mut self.top]) {
-            tree.nodes.iter_mut().for_each(|node| node.firsts += small(from));
-        }
-        self.all_sets = from + edge_sets.len();
-        let width = self.width();
-        self.rows = vec![0; (Set::BITS + 1) * width];
-        let steps =
-            self.sets.iter().enumerate().map(|(i, &set)| (i, (set, i == ANYTHING as usize)));
-        let edges = (from..).zip(edge_sets.iter().copied());
-        for (i, (set, anything)) in steps.chain(edges) {
-            let every = if anything { 0..Set::BITS + 1 } else { 0..0 };
-            for row in set.ones().chain(every) {
-                self.rows[row * width + i / 64] |= 1 << (i % 64);
-            }
-        }
+    /// Whether the way along an edge can start with such a word.
+    pub fn starts(&self, edge: &Edge, word: Set) -> bool {
+        edge.first == ANYTHING || self.firsts[edge.first as usize].meets(word)
     }
 
-    /// Adds to `out` a bit for each set that such a word is in.
-    pub fn add_row(&self, word: Set, out: &mut Vec<u64>) {
-        let width = self.width();
-        let from = out.len();
-        let row = |one: usize| &self.rows[one * width..(one + 1) * width];
-        let mut ones = word.ones();
-        // The row of the first kind stands for itself; almost every word has but one or two.
-        out.extend_from_slice(row(ones.next().unwrap_or(Set::BITS)));
-        for one in ones {
-            out[from..].iter_mut().zip(row(one)).for_each(|(all, more)| *all |= more);
+    fn set_needs(&mut self, edge_needs: &[Vec<Set>]) {
+        self.needs = needs::chosen(edge_needs);
+        let bits: FxHashMap<Set, u128> =
+            (0..).zip(&self.needs).map(|(i, s)| (*s, 1 << i)).collect();
+        for (edge, needs) in self.edges.iter_mut().zip(edge_needs) {
+            edge.needs = needs.iter().filter_map(|set| bits.get(set)).fold(0, |all, bit| all | bit);
         }
     }
 
@@ -349,18 +333,15 @@ pub(super) struct Maker {
     plains: Plains,
     marks: Marks,
     known: FxHashMap<Plain, StepId>,
-    /// What the ways along the edges of the trees can start with, and whether that is anything.
-    edge_sets: Vec<(Set, bool)>,
-    made: Program,
+    needs: Needs,
+    /// By edge.
+    edge_needs: Vec<Vec<Set>>,
+    pub(super) made: Program,
 }
 
 impl Maker {
     fn set(&mut self, set: Set) -> SetId {
-        let sets = &mut self.made.sets;
-        small(sets.iter().position(|s| *s == set).unwrap_or_else(|| {
-            sets.push(set);
-            sets.len() - 1
-        }))
+        place_of(&mut self.made.sets, set)
     }
 
     /// What a sequence can start with.
@@ -369,25 +350,16 @@ impl Maker {
         if any { ANYTHING } else { self.set(set) }
     }
 
-    /// The number of the next set of an edge, among those of edges, where so many lie in one word of
-    /// bits.
-    pub(super) fn edge_sets(&mut self, count: usize) -> SetId {
-        let word = u64::BITS as usize;
-        let left = word - self.edge_sets.len() % word;
-        if count > left {
-            self.edge_sets.resize(self.edge_sets.len() + left, (Set::default(), false));
-        }
-        small(self.edge_sets.len())
+    /// The number of what the ways along an edge can start with.
+    pub(super) fn first_of_edge(&mut self, ways: Vec<Plain>) -> SetId {
+        let (set, any) = self.plains.first_of_all(&[Plain::Alt(ways)]);
+        if any { ANYTHING } else { place_of(&mut self.made.firsts, set) }
     }
 
-    /// Adds the set of an edge, from which the way goes on as `rest`.
-    pub(super) fn add_edge_set(&mut self, rest: &Plain) {
-        self.edge_sets.push(self.plains.first_of_all(std::slice::from_ref(rest)));
-    }
-
-    /// A known step.
-    pub(super) fn made(&self, step: StepId) -> Step {
-        self.made.steps[step as usize]
+    /// Notes what the ways along the next edge need, whichever it is.
+    pub(super) fn add_needs(&mut self, ways: &[Plain]) {
+        let needs = self.needs.of_any(&self.plains, ways);
+        self.edge_needs.push(needs);
     }
 
     /// The step of a pattern in which nothing is kept.

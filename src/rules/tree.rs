@@ -1,41 +1,33 @@
 //! The ways to say a set of rules as one tree: what several have in common at their start is tried once.
 //!
 //! From a node every edge that fits is followed; of all ends reached the farthest counts, of two alike
-//! the one that stands first in the files. What the ways along the edges of a node can start with are
-//! sets with numbers in a row, so that the edges worth following are found as a few bits at once.
+//! the one that stands first in the files. The nodes of all trees lie in one list, so that a number is
+//! enough to speak of one.
 
 use super::plain::Plain;
-use super::program::{Maker, Op, SetId, Step, StepId, small};
+use super::program::{Maker, Run, SetId, StepId, small};
 use serde::{Deserialize, Serialize};
 
 /// A tree of patterns.
 #[derive(Clone, Debug, Default, Serialize, Deserialize)]
 pub struct Tree {
-    /// The nodes; the root is the first.
-    pub nodes: Vec<Node>,
-    /// The edges, those of one node side by side.
-    pub edges: Vec<Edge>,
+    /// Its root.
+    pub root: NodeId,
     /// The rule and the alternative of each end, in the order of the files.
     pub ends: Vec<(usize, usize)>,
 }
 
-/// Stands for "no rule ends here", and for "no more edges".
+/// The place of a node in [`super::program::Program::nodes`].
+pub type NodeId = u32;
+
+/// Stands for "no rule ends here".
 pub const NONE: u32 = u32::MAX;
 
-/// The most edges of a node: what their ways can start with are neighbouring bits of one number.
-const MOST_EDGES: usize = u64::BITS as usize;
-
-/// A place in the tree.
+/// A place in a tree.
 #[derive(Clone, Copy, Debug, Serialize, Deserialize)]
 pub struct Node {
-    /// Where it goes on: the first of its edges in [`Tree::edges`].
-    pub edges: u32,
-    /// The set of what the way along the first edge can start with; those of the others follow.
-    pub firsts: SetId,
-    /// A bit for each edge, the first one lowest.
-    pub all: u64,
-    /// A node that holds the edges for which there was no room, or [`NONE`].
-    pub more: u32,
+    /// Where it goes on: places in [`super::program::Program::edges`].
+    pub edges: Run,
     /// The first way to say a rule that ends here, by its place in [`Tree::ends`]; or [`NONE`].
     pub end: u32,
 }
@@ -44,20 +36,19 @@ pub struct Node {
 #[derive(Clone, Copy, Debug, Serialize, Deserialize)]
 pub struct Edge {
     /// What must stand in the note.
-    pub step: Step,
-    /// Whether every word that the rest of the way can start with opens the gate of the step.
-    pub open: bool,
+    pub step: StepId,
+    /// What the ways along it can start with.
+    pub first: SetId,
+    /// Which of [`super::program::Program::needs`] must still come, as bits.
+    pub needs: u128,
     /// The node behind it.
-    pub to: u32,
+    pub to: NodeId,
 }
 
-/// A step, the ways on from it, and the node behind it.
-type Branch = (StepId, Vec<Vec<Plain>>, usize);
-
-/// A node while the tree grows.
+/// A node while the tree grows: its edges as the step, the ways on from it, and the node behind it.
 #[derive(Default)]
 struct Growing {
-    edges: Vec<Branch>,
+    edges: Vec<(StepId, Vec<Vec<Plain>>, usize)>,
     end: Option<usize>,
 }
 
@@ -65,10 +56,10 @@ impl Tree {
     /// The tree of these alternatives, given by their rule, their place in it, and their steps.
     pub(super) fn of(maker: &mut Maker, ways: &[(usize, usize, Vec<Plain>)]) -> Self {
         let mut growing = vec![Growing::default()];
-        let mut out = Self::default();
+        let mut ends = Vec::new();
         for (rule, index, items) in ways {
-            let end = out.ends.len();
-            out.ends.push((*rule, *index));
+            let end = ends.len();
+            ends.push((*rule, *index));
             let mut at = 0;
             for (i, item) in items.iter().enumerate() {
                 let step = maker.step(item);
@@ -85,42 +76,17 @@ impl Tree {
             }
             growing[at].end = growing[at].end.or(Some(end));
         }
-        let mut next = growing.len();
-        let mut extra = Vec::new();
+        let root = small(maker.made.nodes.len());
         for node in growing {
-            let chunks: Vec<&[Branch]> = node.edges.chunks(MOST_EDGES).collect();
-            for (i, chunk) in chunks.iter().enumerate() {
-                let last = i + 1 == chunks.len();
-                let more = if last { NONE } else { small(next) };
-                let end = node.end.filter(|_| i == 0).map_or(NONE, small);
-                let made = out.add_edges(maker, chunk, more, end);
-                if i == 0 {
-                    out.nodes.push(made);
-                } else {
-                    extra.push(made);
-                }
-                next += usize::from(!last);
-            }
-            if chunks.is_empty() {
-                let end = node.end.map_or(NONE, small);
-                out.nodes.push(Node { edges: 0, firsts: 0, all: 0, more: NONE, end });
-            }
+            let edges = node.edges.into_iter().map(|(step, rests, to)| {
+                let rests: Vec<Plain> = rests.into_iter().map(Plain::Seq).collect();
+                maker.add_needs(&rests);
+                Edge { step, first: maker.first_of_edge(rests), needs: 0, to: root + small(to) }
+            });
+            let edges: Vec<Edge> = edges.collect();
+            let edges = Run::push(&mut maker.made.edges, edges);
+            maker.made.nodes.push(Node { edges, end: node.end.map_or(NONE, small) });
         }
-        out.nodes.append(&mut extra);
-        out
-    }
-
-    fn add_edges(&mut self, maker: &mut Maker, edges: &[Branch], more: u32, end: u32) -> Node {
-        let firsts = maker.edge_sets(edges.len());
-        let at = small(self.edges.len());
-        for (step, rests, to) in edges {
-            let rests = rests.iter().cloned().map(Plain::Seq).collect();
-            maker.add_edge_set(&Plain::Alt(rests));
-            let step = maker.made(*step);
-            let open = !matches!(step.op, Op::Opt(_) | Op::Star(_) | Op::Not(_) | Op::And(_));
-            self.edges.push(Edge { step, open, to: small(*to) });
-        }
-        let all = u64::MAX >> (MOST_EDGES - edges.len());
-        Node { edges: at, firsts, all, more, end }
+        Self { root, ends }
     }
 }
