@@ -2,8 +2,9 @@
 //!
 //! Input: the invented notes, many times over, and the lines of the file that `RECTRIX_BENCH_NOTES` names, if it
 //! names one. The ratios to `word_splitting` matter, not the times: `cargo bench -- ratios` prints them alone,
-//! and every run without a filter ends with them.
+//! `cargo bench -- growth` what more rules and accounts cost, and every run without a filter ends with both.
 
+mod growth;
 mod ratios;
 
 use divan::counter::BytesCount;
@@ -41,14 +42,21 @@ fn bytes() -> BytesCount {
 
 fn main() {
     let filters: Vec<String> = std::env::args().skip(1).filter(|a| !a.starts_with('-')).collect();
-    let ratios = filters.is_empty() || filters.iter().any(|f| f == "ratios");
-    if filters != ["ratios"] {
+    let asked = |table: &str| filters.is_empty() || filters.iter().any(|f| f == table);
+    if filters.is_empty() || filters.iter().any(|f| f != "ratios" && f != "growth") {
         divan::main();
     }
-    if ratios && !std::env::args().any(|a| a == "--list" || a == "--test") {
+    if std::env::args().any(|a| a == "--list" || a == "--test") {
+        return;
+    }
+    if asked("ratios") {
         ratios::print(&KNOWLEDGE, &NOTES);
     }
+    if asked("growth") {
+        growth::print(&KNOWLEDGE, &NOTES);
+    }
 }
+
 #[divan::bench]
 fn word_splitting(bencher: Bencher) {
     bencher.counter(bytes()).bench(|| {

@@ -101,6 +101,15 @@ fn product(all: &mut Vec<Kept>, from: usize, item: &Yield, kept: &Range<usize>, 
     {
         return;
     }
+    // Most often that is one record, taken from where it lies.
+    if let Yield::Var(name) | Yield::OrEmpty(name) = item {
+        let mut found = kept.clone().filter(|&i| usize::from(all[i].of) == *name);
+        if let (Some(one), None) = (found.next(), found.next()) {
+            let (before, made) = all.split_at_mut(from);
+            made.iter_mut().for_each(|left| left.said.fill(&before[one].said));
+            return;
+        }
+    }
     let upto = all.len();
     yielded(all, item, kept, of);
     let end = all.len();

@@ -35,7 +35,8 @@ pub struct Area {
 #[derive(Clone, Debug, Default, Serialize, Deserialize)]
 pub struct Topography {
     areas: Vec<Area>,
-    index: FxHashMap<Name, usize>,
+    /// By name one more than the place among them; 0 for what is no part.
+    index: Vec<u16>,
     at: FxHashMap<(Name, Name), Name>,
     /// Areas in the order in which one passes over them.
     pub paths: Vec<Vec<Name>>,
@@ -76,7 +77,7 @@ impl Topography {
                     ),
                 }
             }
-            out.index.insert(id, out.areas.len());
+            out.set_place(id);
             out.areas.push(Area {
                 id,
                 within: entry.get("within").map_or(Name::NONE, |w| names.intern(w)),
@@ -108,7 +109,7 @@ impl Topography {
         for entry in entries.iter().filter(|e| is_area(e) || e.kind == "path") {
             for key in ["within", "resolves", "areas"] {
                 for item in entry.items(key) {
-                    if !self.index.contains_key(&names.find(item)) {
+                    if self.get(names.find(item)).is_none() {
                         let span = entry.field(key).map_or(entry.span, |f| f.span);
                         wrong.push(
                             Diagnostic::error(
@@ -139,7 +140,14 @@ impl Topography {
 
     /// What is known of an area.
     pub fn get(&self, id: Name) -> Option<&Area> {
-        self.index.get(&id).map(|&at| &self.areas[at])
+        self.areas.get(self.order(id))
+    }
+
+    /// The next area stands under that name.
+    fn set_place(&mut self, id: Name) {
+        let at = usize::from(id.0);
+        self.index.resize(self.index.len().max(at + 1), 0);
+        self.index[at] = u16::try_from(self.areas.len() + 1).unwrap_or(0);
     }
 
     /// The part it lies within.
@@ -174,7 +182,8 @@ impl Topography {
 
     /// The place of an area in topographical order.
     pub fn order(&self, id: Name) -> usize {
-        self.index.get(&id).copied().unwrap_or(usize::MAX)
+        let place = self.index.get(usize::from(id.0)).copied().unwrap_or(0);
+        usize::from(place).checked_sub(1).unwrap_or(usize::MAX)
     }
 
     /// Every area, in topographical order.

@@ -206,6 +206,10 @@ impl Vocabulary {
             return self.growing_branches.get(&(node, word)).copied().unwrap_or(0);
         }
         let own = run(&self.branch_starts, node);
+        // Few forms go on.
+        if own.is_empty() {
+            return 0;
+        }
         let found = self.branch_words[own.clone()].binary_search(&word);
         found.map_or(0, |at| self.branches[own.start + at])
     }

@@ -6,6 +6,7 @@ pub mod build;
 pub mod compare;
 pub mod csv;
 pub mod explain;
+mod json;
 pub mod model;
 pub mod note_view;
 pub mod text;

@@ -304,52 +304,6 @@ pub struct Repair<'a> {
     pub kind: &'a str,
 }
 
-impl NoteReading<'_> {
-    /// Writes it as JSON on one line, without a line end: the same bytes as by `serde_json`, faster.
-    ///
-    /// # Errors
-    /// None in practice: everything published has a shape that can be written.
-    pub fn write_json(&self, out: &mut Vec<u8>) -> serde_json::Result<()> {
-        put(out, "{\"note\":", &self.note)?;
-        put(out, ",\"region\":", self.region)?;
-        put(out, ",\"region_title\":", self.region_title)?;
-        put(out, ",\"yardsticks\":", &self.yardsticks)?;
-        out.extend_from_slice(b",\"birds\":[");
-        for (n, bird) in self.birds.iter().enumerate() {
-            out.extend_from_slice(if n > 0 { b"," } else { b"" });
-            bird.write_json(out)?;
-        }
-        put(out, "],\"unplaced\":", &self.unplaced)?;
-        put(out, ",\"set_aside\":", &self.set_aside)?;
-        put(out, ",\"repairs\":", &self.repairs)?;
-        out.push(b'}');
-        Ok(())
-    }
-}
-
-impl Bird<'_> {
-    fn write_json(&self, out: &mut Vec<u8>) -> serde_json::Result<()> {
-        put(out, "{\"bird\":", &self.bird)?;
-        put(out, ",\"traits\":", &self.traits)?;
-        put(out, ",\"named\":", &self.named)?;
-        out.extend_from_slice(b",\"gaps\":[");
-        for (n, gap) in self.gaps.iter().enumerate() {
-            out.extend_from_slice(if n > 0 { b"," } else { b"" });
-            out.extend_from_slice(gap.ready.as_bytes());
-        }
-        put(out, "],\"candidates\":", &self.candidates)?;
-        put(out, ",\"none_of_these\":", &self.none_of_these)?;
-        put(out, ",\"look_next\":", &self.look_next)?;
-        out.push(b'}');
-        Ok(())
-    }
-}
-
-fn put<T: Serialize + ?Sized>(out: &mut Vec<u8>, name: &str, value: &T) -> serde_json::Result<()> {
-    out.extend_from_slice(name.as_bytes());
-    serde_json::to_writer(out, value)
-}
-
 /// The JSON Schema of [`NoteReading`].
 pub fn schema() -> Schema {
     schema_for!(NoteReading<'_>)

@@ -2,6 +2,7 @@
 
 use super::compile::{Pattern, Rule};
 use super::program::{Marks, Set};
+use rustc_hash::FxHashMap;
 
 /// A pattern in which nothing is kept.
 #[derive(Clone, Debug, PartialEq, Eq, Hash)]
@@ -28,6 +29,23 @@ impl Plain {
             one => std::slice::from_ref(one),
         }
     }
+
+    /// Does something with the number of every phrase in it.
+    fn for_each_phrase(&mut self, with: &mut impl FnMut(&mut usize)) {
+        match self {
+            Self::Phrase(p) => with(p),
+            Self::Seq(items) | Self::Alt(items) => {
+                items.iter_mut().for_each(|item| item.for_each_phrase(with));
+            }
+            Self::Opt(inner)
+            | Self::Star(inner)
+            | Self::Plus(inner)
+            | Self::Not(inner)
+            | Self::And(inner)
+            | Self::Behind(_, inner) => inner.for_each_phrase(with),
+            Self::Token(_) | Self::Start | Self::End => {}
+        }
+    }
 }
 
 /// The plain form of every alternative of every rule.
@@ -35,11 +53,17 @@ pub(super) struct Plains {
     ways: Vec<Vec<Plain>>,
     /// Phrases that are one question about one word stand for that question.
     questions: Vec<Option<Plain>>,
+    /// For each rule the first one that is tried in the same ways.
+    alike: Vec<usize>,
 }
 
 impl Plains {
     pub(super) fn of(rules: &[Rule], marks: &mut Marks) -> Self {
-        let mut out = Self { ways: Vec::new(), questions: vec![None; rules.len()] };
+        let mut out = Self {
+            ways: Vec::new(),
+            questions: vec![None; rules.len()],
+            alike: (0..rules.len()).collect(),
+        };
         // Each round finds the phrases that are made of those found before.
         loop {
             out.ways = rules
@@ -48,9 +72,33 @@ impl Plains {
                 .collect();
             let found: Vec<Option<Plain>> = out.ways.iter().map(|ways| question(ways)).collect();
             if found == out.questions {
-                return out;
+                break;
             }
             out.questions = found;
+        }
+        out.alike = out.told_apart();
+        for way in out.ways.iter_mut().flatten() {
+            way.for_each_phrase(&mut |p| *p = out.alike[*p]);
+        }
+        out
+    }
+
+    /// For each rule the first one that fits the same words in the same ways, so that what several files
+    /// say alike is tried once. All are taken to be alike until they are seen to differ.
+    fn told_apart(&self) -> Vec<usize> {
+        let mut alike = vec![0; self.ways.len()];
+        loop {
+            let mut firsts: FxHashMap<Vec<Plain>, usize> = FxHashMap::default();
+            let first = |(i, ways): (usize, &Vec<Plain>)| {
+                let mut ways = ways.clone();
+                ways.iter_mut().for_each(|way| way.for_each_phrase(&mut |p| *p = alike[*p]));
+                *firsts.entry(ways).or_insert(i)
+            };
+            let next: Vec<usize> = self.ways.iter().enumerate().map(first).collect();
+            if next == alike {
+                return alike;
+            }
+            alike = next;
         }
     }
 
@@ -66,7 +114,9 @@ impl Plains {
             Pattern::Kind(kinds) => Plain::Token(Set { kinds: *kinds, marks: 0 }),
             Pattern::KindOf(kinds, ids) => Plain::Token(marks.listed(*kinds, ids)),
             Pattern::Word(word) => Plain::Token(marks.word(*word)),
-            Pattern::Phrase(p) => self.questions[*p].clone().unwrap_or(Plain::Phrase(*p)),
+            Pattern::Phrase(p) => {
+                self.questions[*p].clone().unwrap_or(Plain::Phrase(self.alike[*p]))
+            }
             Pattern::Capture(_, inner) => self.plain(inner, marks),
             Pattern::Seq(items) => {
                 let mut out = Vec::new();
