@@ -97,6 +97,7 @@ impl Lexicon {
         let shorts = short_names(&accounts, &drop, &vocabulary);
         let species = species_entries(&accounts, &shorts, &mut names, &mut scale);
         vocabulary.add_entries(&species, &kinds, &mut names, &mut wrong);
+        vocabulary.close();
         check_kinds(&all_entries, &kinds, &mut wrong);
         let named = kinds.set_where(|k| k.slot == Some(record::Slot::Against));
         let of_birds = kinds.set_of(&["bird-word", "topic", "area-ed"]);

@@ -329,6 +329,12 @@ impl Vocabulary {
         self.branches = branches.iter().map(|&(_, to)| to).collect();
     }
 
+    /// Says that no more forms come, so that they are found in the lists alone, which is quicker than in
+    /// what they grew from.
+    pub fn close(&mut self) {
+        self.growing_branches = FxHashMap::default();
+    }
+
     /// Notes that the first word of a verb form may be bent.
     fn add_bent(&mut self, form: &str) {
         let Some(first) = form_words(form).next() else {
