@@ -137,9 +137,8 @@ fn bad_input_is_told_with_its_place_and_changes_nothing() {
     for (file, bytes, wanted) in [
         ("a.txt", &b""[..], "no entry"),
         ("a.txt", b"black\0crown", "zero byte at byte 5"),
-        ("a.csv", b"date,note\n1,\"open\n", "line 2"),
         ("a.csv", b"a,b\n1,2\n", "no column holds the notes"),
-        ("a.jsonl", b"{\"note\":\"black crown\"}\nno object\n", "line 2"),
+        ("a.jsonl", b"no object\n", "line 1"),
         ("a.srt", b"no cues\n", "no cue"),
     ] {
         let path = folder.path().join(file);
@@ -172,6 +171,32 @@ fn undecodable_bytes_are_kept_told_and_end_with_2() {
     let rows = lines(&rows);
     assert_eq!(rows.len(), 2);
     assert_eq!(rows[1]["note"], "red \u{fffd} bill");
+}
+
+#[test]
+fn broken_lines_are_kept_told_counted_and_end_with_2() {
+    let folder = tempfile::tempdir().unwrap();
+    let account = folder.path().join("account.json");
+    for (file, text) in [
+        (
+            "a.jsonl",
+            "{\"note\":\"black cap\"}\n{\"note\":\"white rump\"\n{\"note\":\"red bill\"}\n",
+        ),
+        ("a.csv", "date,note\n1,\"black cap\n2,white rump\n3,red bill\n"),
+    ] {
+        let path = folder.path().join(file);
+        fs::write(&path, text).unwrap();
+        let (rows, stderr, code) =
+            output(&mut season(&[name(&path), "--account", name(&account), "--format", "jsonl"]));
+        assert_eq!(code, 2, "{stderr}");
+        assert!(stderr.contains("line 2 (byte") && stderr.contains("kept"), "{stderr}");
+        assert!(stderr.contains("all accounted for"), "{stderr}");
+        let marks = |r: &Value| r["birds"][0]["traits"].as_array().map_or(0, Vec::len);
+        assert_eq!(lines(&rows).iter().map(marks).collect::<Vec<_>>(), [1, 1, 1]);
+        let account: Value = serde_json::from_slice(&fs::read(&account).unwrap()).unwrap();
+        assert_eq!(account["files"][0]["broken_lines"], 1);
+        assert_eq!(account["files"][0]["remarks"][0]["line"], 2);
+    }
 }
 
 #[test]

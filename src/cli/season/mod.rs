@@ -85,7 +85,7 @@ pub fn season(args: &Args, season: &SeasonArgs) -> Result<ExitCode, Failure> {
             account::text(&tally, &files, &left_alone, &placed, work.plan.order)
         );
     }
-    let damaged = files.iter().any(|f| f.damaged > 0);
+    let damaged = files.iter().any(|f| f.damaged + f.broken > 0);
     // The process ends here; taking the tables apart piece by piece would only cost time.
     std::mem::forget(knowledge);
     Ok(if damaged { ExitCode::from(2) } else { ExitCode::SUCCESS })

@@ -68,6 +68,8 @@ pub struct FileAccount {
     pub noteless: (u64, u64),
     /// How many remarks are of lines that could not be decoded.
     pub damaged: u64,
+    /// How many are of lines that are not of the file's format, and were kept as they stand.
+    pub broken: u64,
 }
 
 struct Job {
@@ -231,7 +233,7 @@ impl Batches {
             number: self.number,
             file: Arc::clone(&self.file),
             entries: std::mem::take(&mut self.entries),
-            place: self.before + self.place,
+            place: self.before.saturating_add(self.place),
         };
         self.number += 1;
         self.bytes = 0;
@@ -268,7 +270,11 @@ impl Sink for Batches {
             return;
         }
         self.account.remark_count += 1;
-        self.account.damaged += u64::from(remark.what == entries::Trouble::Undecodable);
+        match remark.what {
+            entries::Trouble::Undecodable => self.account.damaged += 1,
+            entries::Trouble::NoObject(_) | entries::Trouble::Unclosed => self.account.broken += 1,
+            _ => {}
+        }
         if self.account.remarks.len() < MOST_REMARKS {
             self.account.remarks.push(remark);
         }
