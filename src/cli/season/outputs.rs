@@ -17,6 +17,9 @@ use std::path::{Path, PathBuf};
 use std::sync::Mutex;
 use tempfile::NamedTempFile;
 
+/// The bytes written at once.
+const BUFFER: usize = 1 << 18;
+
 /// How rows are written.
 #[derive(Clone, Debug)]
 pub enum Kind {
@@ -231,8 +234,12 @@ impl Whole {
     }
 }
 
+fn site(args: &SeasonArgs) -> &str {
+    args.site.as_deref().unwrap_or_default()
+}
+
 fn row_of(args: &SeasonArgs) -> RowOf {
-    match args.rows {
+    match args.rows.unwrap_or(RowsOf::Mark) {
         RowsOf::Mark => RowOf::Mark,
         RowsOf::Bird => RowOf::Bird,
     }
@@ -247,26 +254,9 @@ fn kind(args: &SeasonArgs, format: TableFormat, lexicon: &Lexicon) -> Kind {
         TableFormat::Tsv => Kind::Table(b'\t', of),
         TableFormat::Parquet => Kind::Columns(of, columns(of, lexicon)),
         TableFormat::Dwca => {
-            Kind::Archive(Box::new(Archive::new(lexicon, args.exact_places, &args.site)))
+            Kind::Archive(Box::new(Archive::new(lexicon, args.exact_places, site(args))))
         }
     }
-}
-
-fn format_of(path: &Path, args: &SeasonArgs) -> Result<TableFormat, Failure> {
-    let ending = path.extension().map(|e| e.to_string_lossy().to_ascii_lowercase());
-    Ok(match ending.as_deref() {
-        Some("jsonl" | "ndjson") => TableFormat::Jsonl,
-        Some("csv") => TableFormat::Csv,
-        Some("tsv" | "tab") => TableFormat::Tsv,
-        Some("parquet") => TableFormat::Parquet,
-        Some("zip") => TableFormat::Dwca,
-        _ => args.format.ok_or_else(|| {
-            Failure::Bad(
-                format!("the ending of {} does not say how to write it", path.display()),
-                "end it in .jsonl, .csv, .tsv, .parquet or .zip, or add --format".to_owned(),
-            )
-        })?,
-    })
 }
 
 /// The true paths of all files that will be written.
@@ -296,29 +286,21 @@ pub fn targets(args: &SeasonArgs) -> Result<Vec<PathBuf>, Failure> {
 /// Opens every output that is asked for.
 pub fn open(args: &SeasonArgs, lexicon: &Lexicon) -> Result<Vec<Output>, Failure> {
     let mut out = Vec::new();
-    for path in &args.out {
-        let format = format_of(path, args)?;
-        if args.split && format != TableFormat::Jsonl {
-            return Err(Failure::Bad(
-                "--split writes JSON Lines only".to_owned(),
-                "end the output in .jsonl".to_owned(),
-            ));
-        }
-        let kind = kind(args, format, lexicon);
-        let place = Placed::new(path)?;
-        out.push(Output::new(kind, place)?);
+    let formats = args.formats()?;
+    for (path, format) in args.out.iter().zip(&formats) {
+        let kind = kind(args, *format, lexicon);
+        out.push(Output::new(kind, Placed::new(path)?)?);
     }
-    let for_people = !args.report.is_empty() || args.account.is_some();
-    if args.out.is_empty() && (!for_people || args.format.is_some()) {
-        let format = args.format.unwrap_or(TableFormat::Jsonl);
+    if let (true, Some(format)) = (args.out.is_empty(), formats.first()) {
         if matches!(format, TableFormat::Parquet | TableFormat::Dwca) {
             return Err(Failure::Bad(
                 "this format can't be written to standard output".to_owned(),
                 "name a file with --out".to_owned(),
             ));
         }
-        let kind = kind(args, format, lexicon);
-        out.push(Output { kind, sink: Sink::Stream(Box::new(BufWriter::new(io::stdout()))) });
+        let kind = kind(args, *format, lexicon);
+        let stream = BufWriter::with_capacity(BUFFER, io::stdout());
+        out.push(Output { kind, sink: Sink::Stream(Box::new(stream)) });
     }
     for one in &mut out {
         one.head(lexicon)?;
@@ -342,7 +324,7 @@ impl Output {
                 };
                 Sink::Archive { place: Box::new(place), occurrences: file()?, facts: file()? }
             }
-            _ => Sink::File(BufWriter::with_capacity(1 << 18, place)),
+            _ => Sink::File(BufWriter::with_capacity(BUFFER, place)),
         };
         Ok(Self { kind, sink })
     }

@@ -6,7 +6,7 @@ use super::SeasonArgs;
 use super::inputs::{Input, Opened, open};
 use super::outputs::{Kind, Output, Piece};
 use crate::cli::failure::Failure;
-use rectrix::entries::{self, Broken, Entry, Heading, Plan, Remark, Sink, Use};
+use rectrix::entries::{self, Broken, Entry, Format, Heading, Plan, Remark, Sink, Use};
 use rectrix::knowledge::Knowledge;
 use rectrix::season::tally::Keep;
 use rectrix::season::{Desk, Tally};
@@ -48,6 +48,8 @@ pub fn stopped() -> bool {
 pub struct FileAccount {
     /// The file.
     pub name: String,
+    /// Its format.
+    pub format: Format,
     /// What it is: format, encoding.
     pub what: String,
     /// Which columns were taken for what.
@@ -315,6 +317,7 @@ fn part_all(
         batches.place = 0;
         batches.account = FileAccount {
             name: input.name.clone(),
+            format,
             what: format!("{}, {}", format.name(), encoding.name()),
             ..FileAccount::default()
         };
