@@ -80,7 +80,7 @@ pub fn part<R: Read>(
                 Err(error) => {
                     // The line is told already, and its own line in the library's words is always the first.
                     let what = error.to_string().replace(" at line 1 column ", ", column ");
-                    tell_broken(&line, &what, sink);
+                    tell_broken(&line, what.trim_end_matches(", column 0"), sink);
                     first.get_or_insert((line.number, line.start));
                     kept(plan, &line, sink)?;
                     continue;

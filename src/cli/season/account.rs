@@ -153,7 +153,8 @@ fn say(what: &Trouble) -> String {
         }
         Trouble::Parted => "an entry longer than 64 KB was parted here".to_owned(),
         Trouble::Fields(found, expected) => {
-            format!("the row has {found} fields and not {expected}; it was kept")
+            let plural = if *found == 1 { "" } else { "s" };
+            format!("the row has {found} field{plural} and not {expected}; it was kept")
         }
         Trouble::Unclosed => {
             "a quotation mark is opened and not closed, or the row is longer than 4 MB; the line was \
