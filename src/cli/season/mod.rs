@@ -57,7 +57,10 @@ pub fn season(args: &Args, season: &SeasonArgs) -> Result<ExitCode, Failure> {
         region,
         inputs,
         threads: threads(season),
-        keep: Keep { descriptions: !season.report.is_empty() },
+        keep: Keep {
+            descriptions: !season.report.is_empty(),
+            words: !season.report.is_empty() || season.account.is_some(),
+        },
     };
     let mut outputs = outputs::open(season, &knowledge.lexicon)?;
     let progress = progress::Progress::new(&work.inputs, season.quiet);

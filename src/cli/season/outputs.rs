@@ -45,12 +45,26 @@ pub enum Piece {
     Archive(Rows),
 }
 
-impl Kind {
-    /// Nothing yet.
-    pub fn empty(&self) -> Maker {
+impl Piece {
+    /// How many bytes it has, with a little room over, where it is bytes.
+    pub fn size(&self) -> usize {
         match self {
-            Self::Objects | Self::Parted => Maker::Bytes(Vec::new()),
-            Self::Table(sign, _) => Maker::Csv(Box::new(Csv::new(*sign))),
+            Self::Bytes(bytes) => bytes.len() + bytes.len() / 8,
+            Self::Columns(_) | Self::Archive(_) => 0,
+        }
+    }
+}
+
+impl Kind {
+    /// Nothing yet, with room for so many bytes.
+    pub fn empty(&self, size: usize) -> Maker {
+        match self {
+            Self::Objects | Self::Parted => Maker::Bytes(Vec::with_capacity(size)),
+            Self::Table(sign, _) => {
+                let mut csv = Box::new(Csv::new(*sign));
+                csv.reserve(size);
+                Maker::Csv(csv)
+            }
             Self::Columns(_, columns) => Maker::Columns(Columns::new(columns)),
             Self::Archive(_) => Maker::Archive(Rows::default()),
         }
@@ -69,7 +83,7 @@ impl Maker {
     /// Adds the rows of an entry.
     pub fn add(&mut self, kind: &Kind, desk: &Desk<'_>, read: &Read<'_>) -> io::Result<()> {
         match (self, kind) {
-            (Self::Bytes(out), Kind::Objects) => object(desk, read, out)?,
+            (Self::Bytes(out), Kind::Objects) => object(desk, read, out),
             (Self::Csv(out), Kind::Table(_, of)) => rows(*of, desk, read, out.as_mut()),
             (Self::Columns(out), Kind::Columns(of, _)) => rows(*of, desk, read, out),
             (Self::Archive(out), Kind::Archive(archive)) => archive.rows(desk, read, out),
@@ -87,13 +101,13 @@ impl Maker {
     }
 
     /// What was gathered.
-    pub fn done(self) -> io::Result<Piece> {
-        Ok(match self {
+    pub fn done(self) -> Piece {
+        match self {
             Self::Bytes(bytes) => Piece::Bytes(bytes),
             Self::Csv(csv) => Piece::Bytes(csv.into_bytes()),
             Self::Columns(columns) => Piece::Columns(columns),
             Self::Archive(rows) => Piece::Archive(rows),
-        })
+        }
     }
 }
 

@@ -18,7 +18,8 @@ use std::sync::{Arc, Mutex};
 use std::thread;
 use std::time::Duration;
 
-/// The text and the entries of a batch.
+/// The text and the entries of a batch. What is made of it may be thirty times as long, and a few batches for
+/// each thread are in memory.
 const BATCH_BYTES: usize = 32 * 1024;
 const BATCH_ENTRIES: usize = 128;
 /// The most remarks kept.
@@ -130,9 +131,10 @@ pub fn run(
             let (waiting, done, kinds) = (Arc::clone(&waiting), done.clone(), kinds.clone());
             scope.spawn(move || {
                 let desk = Desk::new(work.knowledge, &work.region);
+                let mut sizes = vec![0; kinds.len()];
                 // The lock is held while waiting, and only then.
                 while let Some(job) = next(&waiting) {
-                    if done.send(read(&desk, &kinds, job, work)).is_err() {
+                    if done.send(read(&desk, &kinds, &mut sizes, job, work)).is_err() {
                         return;
                     }
                 }
@@ -160,9 +162,11 @@ fn next(waiting: &Mutex<Receiver<Job>>) -> Option<Job> {
     waiting.lock().ok()?.recv().ok()
 }
 
-fn read(desk: &Desk<'_>, kinds: &[Kind], job: Job, work: &Work<'_>) -> Done {
+/// Reads a batch and makes its rows. `sizes` tells how long the rows of the batch before were: those of the
+/// next are of much the same length.
+fn read(desk: &Desk<'_>, kinds: &[Kind], sizes: &mut [usize], job: Job, work: &Work<'_>) -> Done {
     let mut tally = Tally::default();
-    let mut makers: Vec<_> = kinds.iter().map(Kind::empty).collect();
+    let mut makers: Vec<_> = kinds.iter().zip(&*sizes).map(|(k, size)| k.empty(*size)).collect();
     let mut failed = None;
     for entry in &job.entries {
         if work.args.split {
@@ -181,8 +185,11 @@ fn read(desk: &Desk<'_>, kinds: &[Kind], job: Job, work: &Work<'_>) -> Done {
     }
     let pieces = match failed {
         Some(error) => Err(error),
-        None => makers.into_iter().map(super::outputs::Maker::done).collect(),
+        None => Ok(makers.into_iter().map(super::outputs::Maker::done).collect::<Vec<_>>()),
     };
+    for (size, piece) in sizes.iter_mut().zip(pieces.iter().flatten()) {
+        *size = piece.size();
+    }
     Done { number: job.number, pieces, tally, place: job.place }
 }
 
