@@ -137,9 +137,8 @@ fn bad_input_is_told_with_its_place_and_changes_nothing() {
     for (file, bytes, wanted) in [
         ("a.txt", &b""[..], "no entry"),
         ("a.txt", b"black\0crown", "zero byte at byte 5"),
-        ("a.csv", b"date,note\n1,\"open\n", "line 2"),
         ("a.csv", b"a,b\n1,2\n", "no column holds the notes"),
-        ("a.jsonl", b"{\"note\":\"black crown\"}\nno object\n", "line 2"),
+        ("a.jsonl", b"no object\n", "line 1"),
         ("a.srt", b"no cues\n", "no cue"),
     ] {
         let path = folder.path().join(file);
@@ -158,6 +157,7 @@ fn bad_input_is_told_with_its_place_and_changes_nothing() {
     assert!(code == 2 && stderr.contains("ending"), "{stderr}");
     let (_, stderr, code) = output(&mut season(&[DEMO, "--column", "note=nowhere"]));
     assert!(code == 2 && stderr.contains("named `nowhere`"), "{stderr}");
+    assert!(stderr.contains("night-shift.csv (date: when"), "{stderr}");
     let (_, stderr, code) = output(&mut season(&[DEMO, "--column", "colour=x"]));
     assert!(code == 2 && stderr.contains("FIELD=NAME"), "{stderr}");
 }
@@ -172,6 +172,73 @@ fn undecodable_bytes_are_kept_told_and_end_with_2() {
     let rows = lines(&rows);
     assert_eq!(rows.len(), 2);
     assert_eq!(rows[1]["note"], "red \u{fffd} bill");
+}
+
+#[test]
+fn broken_lines_are_kept_told_counted_and_end_with_2() {
+    let folder = tempfile::tempdir().unwrap();
+    let account = folder.path().join("account.json");
+    for (file, text) in [
+        (
+            "a.jsonl",
+            "{\"note\":\"black cap\"}\n{\"note\":\"white rump\"\n{\"note\":\"red bill\"}\n",
+        ),
+        ("a.csv", "date,note\n1,\"black cap\n2,white rump\n3,red bill\n"),
+    ] {
+        let path = folder.path().join(file);
+        fs::write(&path, text).unwrap();
+        let (rows, stderr, code) =
+            output(&mut season(&[name(&path), "--account", name(&account), "--format", "jsonl"]));
+        assert_eq!(code, 2, "{stderr}");
+        assert!(stderr.contains("line 2 (byte") && stderr.contains("kept"), "{stderr}");
+        assert!(stderr.contains("all accounted for"), "{stderr}");
+        let marks = |r: &Value| r["birds"][0]["traits"].as_array().map_or(0, Vec::len);
+        assert_eq!(lines(&rows).iter().map(marks).collect::<Vec<_>>(), [1, 1, 1]);
+        let account: Value = serde_json::from_slice(&fs::read(&account).unwrap()).unwrap();
+        assert_eq!(account["files"][0]["broken_lines"], 1);
+        assert_eq!(account["files"][0]["remarks"][0]["line"], 2);
+    }
+}
+
+#[test]
+fn an_option_without_effect_is_refused() {
+    for (args, wanted) in [
+        (&["--rows", "bird", "--format", "jsonl"][..], "--rows goes with CSV, TSV and Parquet"),
+        (&["--rows", "bird"], "--rows goes with"),
+        (&["--rows", "mark", "--out", "a.zip"], "--rows goes with"),
+        (&["--site", "Fen", "--format", "csv"], "--site goes with archives"),
+        (&["--exact-places"], "--exact-places goes with archives"),
+        (&["--publisher", "us", "--report", "a.html"], "--publisher goes with archives"),
+        (&["--title", "Fen"], "--title goes with reports and archives"),
+        (&["--format", "csv", "--out", "a.jsonl"], "--format has no effect"),
+        (&["--split", "--format", "csv"], "--split only parts"),
+        (&["--split", "--report", "a.html"], "--split only parts"),
+        (&["--pause", "nan"], "--pause"),
+    ] {
+        let (out, stderr, code) = output(&mut season(&[&[DEMO, "--quiet"], args].concat()));
+        assert_eq!((code, out.len()), (2, 0), "{args:?}: {stderr}");
+        assert!(stderr.contains(wanted), "{wanted} in {stderr}");
+    }
+    assert!(!Path::new("a.zip").exists() && !Path::new("a.html").exists());
+    let folder = tempfile::tempdir().unwrap();
+    let (csv, jsonl) = (folder.path().join("a.csv"), folder.path().join("a.jsonl"));
+    let args = ["--rows", "bird", "--out", name(&csv), "--out", name(&jsonl), "--quiet"];
+    let (_, stderr, code) = output(&mut season(&[&[DEMO], &args[..]].concat()));
+    assert_eq!((code, stderr.as_str()), (0, ""), "one of the outputs takes it");
+}
+
+#[test]
+fn what_is_said_of_all_entries_fills_those_parted_before() {
+    let run = |args: &[&str], text: &[u8]| {
+        let (rows, stderr, code) =
+            output(season(&[&["-", "--quiet"], args].concat()).write_stdin(text));
+        assert_eq!(code, 0, "{stderr}");
+        rows
+    };
+    let notes = "3 May\n\nblack cap\n\nPlace: Long Bank\n\nwhite rump\n".as_bytes();
+    let more = ["--year", "2026", "--observer", "warden", "--place", "Fen"];
+    let parted = run(&["--split"], notes);
+    assert_eq!(run(&[&["--from", "jsonl"], &more[..]].concat(), &parted), run(&more, notes));
 }
 
 #[test]
@@ -333,6 +400,11 @@ fn a_full_disk_and_a_closed_pipe() {
         assert!(stderr.contains("/dev/full") && stderr.contains("room"), "{stderr}");
         assert!(stderr.starts_with("error:") && stderr.lines().count() == 2, "{stderr}");
     }
+    let full = fs::File::options().write(true).open("/dev/full").unwrap();
+    let full = run().stdout(full).output().unwrap();
+    assert_eq!(full.status.code(), Some(2));
+    let stderr = String::from_utf8_lossy(&full.stderr).into_owned();
+    assert!(stderr.contains("make room"), "{stderr}");
     let mut child = run().stdout(Stdio::piped()).stderr(Stdio::piped()).spawn().unwrap();
     drop(child.stdout.take());
     let out = child.wait_with_output().unwrap();

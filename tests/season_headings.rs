@@ -95,13 +95,34 @@ fn reads_times() {
         ("0715 hrs", "07:15"),
         ("07:15-08:30", "07:15/08:30"),
         ("7-8.30pm", "19:00/20:30"),
+        ("6-7.30 am", "06:00/07:30"),
+        ("6.00 – 7.30 a.m.", "06:00/07:30"),
+        ("11-1pm", "11:00/13:00"),
+        ("6 to 7.30 am", "06:00/07:30"),
+        ("6-7:30", "06:00/07:30"),
+        ("6am-7.30", "06:00/07:30"),
+        ("0600-0730", "06:00/07:30"),
+        ("0600 to 0730", "06:00/07:30"),
+        ("1745-1830h", "17:45/18:30"),
         ("7:05:30", "07:05:30"),
     ] {
-        let strict = !text.starts_with("7-");
-        if strict {
-            let found = time_at(text, true);
-            assert_eq!(found, Some((wanted.to_owned(), text.len())), "{text}");
-        }
+        let found = time_at(text, true);
+        assert_eq!(found, Some((wanted.to_owned(), text.len())), "{text}");
+    }
+    for text in [
+        "2-3 birds",
+        "2-3 hours of rain",
+        "6-7 inches",
+        "2010-2015",
+        "5-10",
+        "1200-1500 birds seen",
+    ] {
+        assert_eq!(time_at(text, true), None, "{text}");
+    }
+    for (text, wanted) in
+        [("0600-0730", "06:00/07:30"), ("6.30-7.45", "06:30/07:45"), ("2010-2055", "20:10/20:55")]
+    {
+        assert_eq!(time_at(text, false), Some((wanted.to_owned(), text.len())), "{text}");
     }
     for text in ["7 birds", "3.5 inches", "8:1", "25:00", "0715", "7 a bird", "12.30"] {
         assert_eq!(time_at(text, true), None, "{text}");
@@ -130,6 +151,18 @@ fn parts_heading_and_note() {
             "small brown bird, streaked",
         ),
         ("07:15 two on the mud", &["time=07:15"], "two on the mud"),
+        (
+            "12 May 2026, 0600-0730, Boathouse hide",
+            &["date=12 May 2026", "time=06:00/07:30", "place=Boathouse hide"],
+            "",
+        ),
+        ("6-7.30 am, Boathouse hide", &["time=06:00/07:30", "place=Boathouse hide"], ""),
+        (
+            "12 May 2026, six to half past seven, Boathouse hide",
+            &["date=12 May 2026", "time=06:00/07:30", "place=Boathouse hide"],
+            "",
+        ),
+        ("0600-0730 black cap", &["time=06:00/07:30"], "black cap"),
         (
             "10 May 2026 6:30am Pump House (warden) black cap",
             &["date=10 May 2026", "time=06:30", "place=Pump House", "observer=warden"],
@@ -216,6 +249,10 @@ fn reads_times_that_are_said() {
         ("six oh five", "06:05", true),
         ("twelve thirty p.m.", "12:30", true),
         ("half past seven to quarter past eight", "07:30/08:15", true),
+        ("six to half past seven", "06:00/07:30", true),
+        ("about six till half past seven in the evening", "18:00/19:30", true),
+        ("seven to nine a.m.", "07:00/09:00", true),
+        ("half past six to seven", "06:30/07:00", true),
         ("six o'clock until half past seven in the evening", "18:00/19:30", true),
         ("six thirty", "06:30", false),
         ("twenty one fifteen", "21:15", false),
@@ -229,6 +266,8 @@ fn reads_times_that_are_said() {
     for text in [
         "seven",
         "seven birds",
+        "six to seven birds",
+        "two to six thirty",
         "half white tail",
         "quarter moon on the wing",
         "two hundred birds",

@@ -174,14 +174,75 @@ fn tables_find_their_columns() {
     assert_eq!(seen.entries[0].heading.other, [("n".to_owned(), "1".to_owned())]);
 }
 
+fn remarks(seen: &Seen) -> Vec<(u64, Trouble)> {
+    seen.remarks.iter().map(|r| (r.line, r.what.clone())).collect()
+}
+
 #[test]
-fn a_quotation_mark_left_open_is_told_with_its_row() {
-    let (_, done) = parted(b"date,note\n1,fine\n2,\"open\nand on\n3,more\n", Format::Comma);
-    let Err(Broken::At(line, _, what, _)) = done else {
-        panic!("{done:?}");
-    };
-    assert_eq!(line, 3);
-    assert!(what.contains("not closed"));
+fn a_quotation_mark_left_open_takes_its_own_line_alone() {
+    // To the file's end, with a comma in the note, and over an empty line.
+    let file = "date,note\n1,fine\n2,\"open, black cap\nand on, white rump\n\n3,more\n4,";
+    let seen = check(file, Format::Comma);
+    assert_eq!(texts(&seen), ["fine", "\"open, black cap", " white rump", "more"]);
+    assert_eq!(remarks(&seen), [(3, Trouble::Unclosed), (7, Trouble::NoNote)]);
+    // A field that is quoted over lines behind it closes it, and is read as it should be.
+    let file =
+        "date,note\n1,\"black cap\n2,white rump\n3,\"red\nbill\"\n4,\"say \"\"so\"\"\nloud\"\n";
+    let seen = check(file, Format::Comma);
+    assert_eq!(texts(&seen), ["\"black cap", "white rump", "red\nbill", "say \"so\"\nloud"]);
+    assert_eq!(remarks(&seen), [(2, Trouble::Unclosed)]);
+}
+
+#[test]
+fn rows_with_too_many_or_too_few_cells_lose_nothing() {
+    let file = "date,note\n2026-05-12,black cap, white rump,,\nred bill\n2026-05-13\n";
+    let seen = check(file, Format::Comma);
+    assert_eq!(texts(&seen), ["black cap, white rump", "red bill"]);
+    assert_eq!(seen.entries[0].heading.date.unwrap().to_string(), "2026-05-12");
+    assert_eq!(seen.entries[1].heading.date, None);
+    let fields = |n| Trouble::Fields(n, 2);
+    let wanted = [(2, fields(5)), (3, fields(1)), (4, fields(1)), (4, Trouble::NoNote)];
+    assert_eq!(remarks(&seen), wanted);
+    let seen = check("note,date\nblack cap,2026-05-12,white rump\n", Format::Comma);
+    assert_eq!(texts(&seen), ["black cap"]);
+    let rest = ("column 3".to_owned(), "white rump".to_owned());
+    assert_eq!(seen.entries[0].heading.other, [rest]);
+}
+
+#[test]
+fn a_line_without_end_is_parted_and_the_rest_is_read() {
+    let long = "black cap ".repeat(500_000);
+    for (format, file) in [
+        (Format::Comma, format!("date,note\n1,{long}\n2,white rump\n")),
+        (Format::Comma, format!("date,note\n1,\"{long}\n2,white rump\n")),
+        (Format::Objects, format!("\n{{\"note\": \"{long}\"}}\n{{\"note\": \"white rump\"}}\n")),
+    ] {
+        let (seen, done) = parted(file.as_bytes(), format);
+        done.unwrap();
+        accounted(&seen, file.len());
+        assert_eq!(texts(&seen).last(), Some(&"white rump"));
+        let kept: usize = seen.entries.iter().map(|e| e.text.matches("cap").count()).sum();
+        assert_eq!(kept, 500_000);
+        assert!(seen.remarks.iter().all(|r| r.line == 2), "{:?}", seen.remarks);
+    }
+}
+
+#[test]
+fn a_line_that_is_no_object_is_kept_and_told() {
+    let file = "{\"note\": \"black cap\", \n{\"note\": \"white rump\"}\n[1, 2]\n  red bill \n\
+                {\"note\": \"grey back\"}\n{\"note\": \"pink legs\", \"note\": \"long tail\"}\n";
+    let seen = check(file, Format::Objects);
+    let wanted =
+        ["{\"note\": \"black cap\",", "white rump", "[1, 2]", "red bill", "grey back", "pink legs"];
+    assert_eq!(texts(&seen), wanted);
+    let lines: Vec<u64> = seen.remarks.iter().map(|r| r.line).collect();
+    assert_eq!(lines, [1, 3, 4]);
+    assert!(seen.remarks.iter().all(|r| matches!(r.what, Trouble::NoObject(_))));
+    let twice = ("note (2)".to_owned(), "long tail".to_owned());
+    assert_eq!(seen.entries[5].heading.other, [twice]);
+    // Not one object: the file is something else.
+    let (_, done) = parted(b"black cap\n\nwhite rump\n", Format::Objects);
+    assert!(matches!(done, Err(Broken::At(1, 0, _, _))), "{done:?}");
 }
 
 #[test]

@@ -38,7 +38,15 @@ impl fmt::Display for Failure {
                 write!(f, "\n  help: {help}")
             }
             Self::Input(error) => write!(f, "error: can't read standard input: {error}"),
-            Self::Write(error) => write!(f, "error: can't write the output: {}", plain(error)),
+            Self::Write(error) => {
+                write!(f, "error: can't write the output: {}", plain(error))?;
+                match error.kind() {
+                    io::ErrorKind::StorageFull => {
+                        write!(f, "\n  help: make room where it goes, or send it elsewhere")
+                    }
+                    _ => Ok(()),
+                }
+            }
             Self::WriteFile(path, error) => {
                 let help = match error.kind() {
                     io::ErrorKind::NotFound => "make its folder first",

@@ -78,20 +78,61 @@ pub fn time_at(text: &str, labels: &Labels) -> Option<Said> {
         return None;
     }
     let mut words = Words::new(text);
-    let from = one(&mut words, labels)?;
+    leads(&mut words, labels);
+    let Some(from) = one(&mut words, labels) else {
+        return from_an_hour(words, labels);
+    };
     let mut more = words.fork();
     let until = word(&mut more, labels, &[Word::Until, Word::To])
-        .and_then(|_| one(&mut more, labels))
+        .and_then(|_| {
+            leads(&mut more, labels);
+            one(&mut more, labels).or_else(|| last_hour(&mut more, labels))
+        })
         .filter(|until| from.sure || until.sure);
-    let Some(until) = until else {
-        return Some(Said { time: from.text(), used: words.at(), sure: from.sure });
-    };
-    let mut from = from;
+    Some(match until {
+        Some(until) => range(from, until, more.at()),
+        None => Said { time: from.text(), used: words.at(), sure: from.sure },
+    })
+}
+
+fn range(mut from: Clock, until: Clock, used: usize) -> Said {
     // "six o'clock until half past seven in the evening": both are of the same half of the day.
     if !from.halved && until.hour >= 12 && from.hour + 12 <= until.hour {
         from.hour += 12;
     }
-    Some(Said { time: format!("{}/{}", from.text(), until.text()), used: more.at(), sure: true })
+    Said { time: format!("{}/{}", from.text(), until.text()), used, sure: true }
+}
+
+/// "six to half past seven": a number alone is an hour where what follows can be nothing but a time.
+fn from_an_hour(mut words: Words<'_>, labels: &Labels) -> Option<Said> {
+    let from = hour_alone(&mut words, labels)?;
+    word(&mut words, labels, &[Word::Until, Word::To])?;
+    leads(&mut words, labels);
+    let until = one(&mut words, labels).filter(|until| until.sure)?;
+    Some(range(from, until, words.at()))
+}
+
+/// "half past six to seven": an hour alone, and nothing of the sentence behind it.
+fn last_hour(words: &mut Words<'_>, labels: &Labels) -> Option<Clock> {
+    let mut next = words.fork();
+    let hour = hour_alone(&mut next, labels)?;
+    let rest = words.text()[next.at()..].trim_start();
+    let ends =
+        rest.is_empty() || rest.starts_with([',', ';', ':', '.', '|', '\u{2013}', '\u{2014}']);
+    ends.then(|| {
+        words.go(next.at());
+        hour
+    })
+}
+
+/// Passes over what says nothing of the time: "at about".
+fn leads(words: &mut Words<'_>, labels: &Labels) {
+    while word(words, labels, &[Word::Lead]).is_some() {}
+}
+
+fn hour_alone(words: &mut Words<'_>, labels: &Labels) -> Option<Clock> {
+    let hour = number(words, labels, 1..25)?;
+    Some(Clock { hour, minute: 0, sure: false, halved: hour > 12 })
 }
 
 #[derive(Clone, Copy)]
@@ -150,7 +191,6 @@ fn number(words: &mut Words<'_>, labels: &Labels, wanted: std::ops::Range<i16>) 
 /// One time, with what is said of the half of the day.
 fn one(words: &mut Words<'_>, labels: &Labels) -> Option<Clock> {
     let mut next = words.fork();
-    while word(&mut next, labels, &[Word::Lead]).is_some() {}
     let mut found = by_hour(&mut next, labels).or_else(|| by_figures(&mut next, labels))?;
     let half = word(&mut next, labels, &[Word::Morning, Word::Afternoon, Word::Night]);
     if let Some(half) = half.filter(|_| found.hour <= 12) {

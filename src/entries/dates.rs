@@ -314,38 +314,77 @@ fn from_month(at: &mut At<'_>, labels: &Labels) -> Option<Date> {
         .flatten()
 }
 
-/// A time of day at the start of a text: `07:15`, `7.15am`, `0715h`, `7 pm`, `07:15-08:30`; and how
-/// many bytes it takes. `strict` refuses forms that could be a measure or a score.
+/// A time of day at the start of a text: `07:15`, `7.15am`, `0715h`, `7 pm`, `07:15-08:30`, `6-7.30 am`,
+/// `0600-0730`; and how many bytes it takes. `strict` refuses forms that could be a measure or a score.
 pub fn time_at(text: &str, strict: bool) -> Option<(String, usize)> {
     let mut at = At { text, at: 0 };
     at.one_of(&['T']);
-    let mut first = clock(&mut at, strict)?;
-    let mut next = at;
-    next.skip(&GAPS);
-    let dash = next.one_of(&['-', '–', '—', '/']).is_some();
-    let to = !dash && {
-        let mut word = next;
-        let found = word.word() == "to";
-        next = word;
-        found
-    };
-    if dash || to {
-        next.skip(&GAPS);
-        if let Some(second) = clock(&mut next, true)
-            && boundary(&next)
-        {
-            // "7-8.30pm": the first half is of the same half of the day.
-            if !first.half && second.half && second.hour >= 12 && first.hour + 12 <= second.hour {
-                first.hour += 12;
-            }
-            return Some((format!("{first}/{second}"), next.at));
+    let mut behind = at;
+    let wanted = if strict { Sure::Itself } else { Sure::Dated };
+    let first = clock(&mut behind, wanted);
+    let told = first.is_some();
+    let first = first.or_else(|| clock(&mut behind, Sure::Never))?;
+    if let Some((second, end)) = until(&first, told, strict, behind) {
+        // "7-8.30pm": the first half is of the same half of the day.
+        let later = !first.half && second.half && second.hour >= 12;
+        let hour =
+            if later && first.hour + 12 <= second.hour { first.hour + 12 } else { first.hour };
+        return Some((format!("{}/{second}", Clock { hour, ..first }), end));
+    }
+    (told && boundary(&behind)).then(|| (first.to_string(), behind.at))
+}
+
+/// The end of a range, and where it ends. Where the first number says by itself that it is a time (`told`), the
+/// second must be as clear or alike; else the second must say it for both.
+fn until(first: &Clock, told: bool, strict: bool, behind: At<'_>) -> Option<(Clock, usize)> {
+    let mut next = behind;
+    let spaced = next.skip(&GAPS);
+    if next.one_of(&['-', '–', '—', '/']).is_none() && next.word() != "to" {
+        return None;
+    }
+    let touching = !next.skip(&GAPS) && !spaced;
+    let mut second = None;
+    let kinds = [Sure::Itself, Sure::Dated, Sure::Never];
+    for wanted in &kinds[..if first.digits == 4 || touching { 3 } else { 1 }] {
+        let mut end = next;
+        second = clock(&mut end, *wanted).filter(|_| boundary(&end)).map(|c| (c, *wanted, end.at));
+        if second.is_some() {
+            break;
         }
     }
-    boundary(&at).then(|| (first.to_string(), at.at))
+    let (second, sure, end) = second?;
+    let four = first.digits == 4 && second.digits == 4;
+    let good = match sure {
+        Sure::Itself => told || second.half || second.colon || four,
+        _ if four => told || !strict || four_alone(first, &second, &behind.text[end..]),
+        Sure::Dated => told && second.digits != 4,
+        Sure::Never => false,
+    };
+    good.then_some((second, end))
+}
+
+/// Whether two numbers of four digits are times where no date stands before them: "0600-0730" are, "2010-2015"
+/// are years, "1200-1500" birds, and the rest wants the end of a heading behind it.
+fn four_alone(first: &Clock, second: &Clock, rest: &str) -> bool {
+    let years = [first, second].iter().all(|c| (19..21).contains(&c.hour));
+    let round = [first, second].iter().all(|c| matches!(c.minute, 0 | 50));
+    let ends = rest.is_empty() || rest.starts_with([',', ';', ':']);
+    first.hour < 10 || (ends && !years && !round)
 }
 
 fn boundary(at: &At<'_>) -> bool {
     at.peek().is_none_or(|c| !c.is_alphanumeric() && !matches!(c, '%' | '"' | '″'))
+}
+
+/// What a number needs to be a time.
+#[derive(Clone, Copy, PartialEq)]
+enum Sure {
+    /// It says so itself: `7:15`, `7 pm`.
+    Itself,
+    /// A date before it: `7.15`, `0715`.
+    Dated,
+    /// Nothing: something behind it will say so.
+    Never,
 }
 
 struct Clock {
@@ -353,6 +392,10 @@ struct Clock {
     minute: u32,
     second: Option<u32>,
     half: bool,
+    /// Whether minutes stand behind a colon.
+    colon: bool,
+    /// The digits of its first number.
+    digits: usize,
 }
 
 impl fmt::Display for Clock {
@@ -362,11 +405,11 @@ impl fmt::Display for Clock {
     }
 }
 
-fn clock(at: &mut At<'_>, strict: bool) -> Option<Clock> {
+fn clock(at: &mut At<'_>, wanted: Sure) -> Option<Clock> {
     let mut next = *at;
     let (first, digits) = next.number()?;
     let mut sure = false;
-    let mut loose = false;
+    let (mut loose, mut colon) = (false, false);
     let (mut hour, mut minute, mut second) = (first, 0, None);
     if digits == 4 {
         (hour, minute) = (first / 100, first % 100);
@@ -378,6 +421,7 @@ fn clock(at: &mut At<'_>, strict: bool) -> Option<Clock> {
             minute = m;
             sure = sign != '.';
             loose = sign == '.';
+            colon = sign == ':';
             next = inner;
             if sign == ':'
                 && inner.one_of(&[':']).is_some()
@@ -427,10 +471,14 @@ fn clock(at: &mut At<'_>, strict: bool) -> Option<Clock> {
             break;
         }
     }
-    let enough = sure || (!strict && (loose || digits == 4));
+    let enough = match wanted {
+        Sure::Itself => sure,
+        Sure::Dated => sure || loose || digits == 4,
+        Sure::Never => true,
+    };
     if !enough || hour > 24 || minute > 59 || second.is_some_and(|s| s > 60) {
         return None;
     }
     *at = next;
-    Some(Clock { hour, minute, second, half: halved })
+    Some(Clock { hour, minute, second, half: halved, colon, digits })
 }

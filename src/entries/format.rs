@@ -1,9 +1,10 @@
 //! Which format a file is in: by the ending of its name, else by its first lines.
 
 /// A format of notebooks.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub enum Format {
     /// Plain text.
+    #[default]
     Plain,
     /// Markdown.
     Markdown,

@@ -78,20 +78,17 @@ pub fn heading_of(line: &str, reading: Reading<'_>) -> Found {
 
 /// Whether a line of short pieces has its date behind its first: "Reserve walk, 20 May 2026, Boathouse".
 fn dated_later(line: &str, reading: Reading<'_>) -> bool {
-    let mut dated = false;
-    let first = line.trim_end();
-    first.len() < 120
-        && first.contains(',')
-        // Its year is in figures; most lines have none, and are not looked at any further.
-        && first.bytes().any(|b| b.is_ascii_digit())
-        && first.split(',').map(str::trim).all(|piece| {
-            piece.split_whitespace().count() <= 4 && {
-                dated |= date_at(piece, reading.labels, reading.order)
-                    .is_some_and(|(d, used)| d.year.is_some() && used == piece.len());
-                !reading.labels.speaks_of_marks(piece)
-            }
-        })
-        && dated
+    let line = line.trim_end();
+    // Its year is in figures; most lines have none, and are not looked at any further.
+    let may = line.len() < 120 && line.contains(',') && line.bytes().any(|b| b.is_ascii_digit());
+    let pieces = || line.split(',').map(str::trim);
+    let dated = |piece: &str| {
+        date_at(piece, reading.labels, reading.order)
+            .is_some_and(|(d, used)| d.year.is_some() && used == piece.len())
+    };
+    may && pieces().all(|piece| piece.split_whitespace().count() <= 4)
+        && pieces().any(dated)
+        && !pieces().any(|piece| reading.labels.speaks_of_marks(piece))
 }
 
 /// One piece of heading data: its length, and whether it anchors what follows as heading data too.
@@ -135,10 +132,12 @@ fn piece(
         found.fields.push((field, value));
         return Some((length, false));
     }
-    let end = name_end(rest);
-    if labels.is_same(&rest[..end]) {
-        found.same = true;
-        return Some((end, true));
+    if labels.may_be_same(rest) {
+        let end = name_end(rest);
+        if labels.is_same(&rest[..end]) {
+            found.same = true;
+            return Some((end, true));
+        }
     }
     if !anchored {
         return None;

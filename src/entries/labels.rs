@@ -3,6 +3,7 @@
 
 use super::clock::Word;
 use crate::lexicon::Lexicon;
+use compact_str::CompactString;
 use rustc_hash::{FxHashMap, FxHashSet};
 
 /// A field of a heading.
@@ -127,6 +128,16 @@ pub fn plain(name: &str) -> String {
     out
 }
 
+/// A word in lower case; short ones, as nearly all are, without an allocation.
+fn lower(word: &str) -> CompactString {
+    if word.is_ascii() {
+        let mut out = CompactString::from(word);
+        out.make_ascii_lowercase();
+        return out;
+    }
+    CompactString::from(word.to_lowercase())
+}
+
 impl Labels {
     /// The words of a lexicon.
     pub fn of(lexicon: &Lexicon) -> Self {
@@ -205,61 +216,61 @@ impl Labels {
 
     /// The month of a word, from 1.
     pub fn month(&self, word: &str) -> Option<i8> {
-        self.months.get(&word.to_lowercase()).copied()
+        self.months.get(lower(word).as_str()).copied()
     }
 
     /// Whether a word is a day of the week.
     pub fn is_weekday(&self, word: &str) -> bool {
-        !word.is_empty() && self.weekdays.contains(&word.to_lowercase())
+        !word.is_empty() && self.weekdays.contains(lower(word).as_str())
     }
 
     /// Whether a word is the end of "12th".
     pub fn is_ordinal(&self, word: &str) -> bool {
-        word.len() == 2 && self.ordinals.contains(&word.to_lowercase())
+        word.len() == 2 && self.ordinals.contains(lower(word).as_str())
     }
 
     /// Whether a word is the "of" of "12th of May".
     pub fn is_of(&self, word: &str) -> bool {
-        !word.is_empty() && self.of.contains(&word.to_lowercase())
+        !word.is_empty() && self.of.contains(lower(word).as_str())
     }
 
     /// The number of a day said as one of a row: "third".
     pub fn day(&self, word: &str) -> Option<i8> {
-        self.days.get(&word.to_lowercase()).copied()
+        self.days.get(lower(word).as_str()).copied()
     }
 
     /// A whole number that is said.
     pub fn number(&self, word: &str) -> Option<i16> {
-        self.numbers.get(&word.to_lowercase()).copied()
+        self.numbers.get(lower(word).as_str()).copied()
     }
 
     /// Whether a word makes thousands of the number before it.
     pub fn is_thousand(&self, word: &str) -> bool {
-        self.thousand.contains(&word.to_lowercase())
+        self.thousand.contains(lower(word).as_str())
     }
 
     /// Whether a word joins the parts of a number.
     pub fn is_and(&self, word: &str) -> bool {
-        self.and.contains(&word.to_lowercase())
+        self.and.contains(lower(word).as_str())
     }
 
     /// Whether a date may start with a word.
     pub fn starts_date(&self, word: &str) -> bool {
         // No such word is long, and a line seldom starts with one.
-        (1..=16).contains(&word.len()) && self.starters.contains(&word.to_lowercase())
+        (1..=16).contains(&word.len()) && self.starters.contains(lower(word).as_str())
     }
 
     /// Whether a time that is said may start with a word.
     pub fn starts_clock(&self, word: &str) -> bool {
         (1..=12).contains(&word.len())
-            && (word.parse::<u8>().is_ok() || self.clock_starters.contains(&word.to_lowercase()))
+            && (word.parse::<u8>().is_ok() || self.clock_starters.contains(lower(word).as_str()))
     }
 
     /// Whether a word or phrase of times that are said may start with a word.
     pub fn starts_clock_phrase(&self, word: &str) -> bool {
         // Of "it's" the letters before the sign.
         let word = word.split(['\'', '\u{2019}']).next().unwrap_or(word);
-        (1..=12).contains(&word.len()) && self.clock_firsts.contains(&word.to_lowercase())
+        (1..=12).contains(&word.len()) && self.clock_firsts.contains(lower(word).as_str())
     }
 
     /// What a word or phrase does in a time that is said.
@@ -277,13 +288,16 @@ impl Labels {
         self.times.contains(&plain(phrase))
     }
 
+    /// Whether a line may begin with words that say that the day is the one before.
+    pub fn may_be_same(&self, line: &str) -> bool {
+        let first = line.trim_start().chars().next().map(|c| c.to_ascii_lowercase());
+        first.is_some_and(|c| self.same_starts.contains(&c))
+    }
+
     /// Whether a phrase says that the day is the one before.
     pub fn is_same(&self, phrase: &str) -> bool {
         // A few words at most; most lines begin otherwise, and are not looked at any further.
-        let first = phrase.trim_start().chars().next().map(|c| c.to_ascii_lowercase());
-        phrase.len() <= 40
-            && first.is_some_and(|c| self.same_starts.contains(&c))
-            && self.same.contains(&plain(phrase))
+        phrase.len() <= 40 && self.may_be_same(phrase) && self.same.contains(&plain(phrase))
     }
 
     /// Whether a phrase speaks of the weather.
@@ -314,11 +328,11 @@ impl Labels {
         }
         let words: Vec<&str> =
             phrase.split(|c: char| !c.is_alphanumeric()).filter(|w| !w.is_empty()).collect();
-        let hits = words.iter().filter(|w| self.marks.contains(&w.to_lowercase())).count();
+        let hits = words.iter().filter(|w| self.marks.contains(lower(w).as_str())).count();
         // "Black Mill" is a place, "black crown" is none.
         let named = words.iter().all(|w| {
             w.starts_with(|c: char| c.is_uppercase() || c.is_numeric())
-                || self.small.contains(&w.to_lowercase())
+                || self.small.contains(lower(w).as_str())
         });
         if named { hits == words.len() && hits > 2 } else { hits > 0 }
     }

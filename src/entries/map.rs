@@ -74,7 +74,9 @@ impl SourceMap {
         };
         let between = text.get(from.text..at).unwrap_or("");
         let lines = memchr::memchr_iter(b'\n', between.as_bytes()).count() as u64;
-        (from.source + self.units.length(between), from.line + lines)
+        // The numbers may come from a file that is not ours.
+        let source = from.source.saturating_add(self.units.length(between));
+        (source, from.line.saturating_add(lines))
     }
 
     /// As [`SourceMap::place`], for the end of a stretch: right behind the byte before it.
@@ -83,7 +85,8 @@ impl SourceMap {
         let Some(from) = upto.checked_sub(1).map(|i| self.segments[i]) else {
             return self.place(text, at).0;
         };
-        let end = from.source + self.units.length(text.get(from.text..at).unwrap_or(""));
+        let length = self.units.length(text.get(from.text..at).unwrap_or(""));
+        let end = from.source.saturating_add(length);
         // A sign that stands for undecodable bytes may be longer than they are.
         self.segments.get(upto).map_or(end, |next| end.min(next.source))
     }

@@ -17,6 +17,7 @@ pub mod map;
 pub mod markup;
 pub mod notebook;
 pub mod objects;
+mod records;
 pub mod said;
 pub mod subtitles;
 pub mod table;
@@ -203,6 +204,10 @@ pub enum Trouble {
     NoTimes,
     /// Words under no cue's times; they are kept.
     Stray,
+    /// A quotation mark that is opened and never closed; its line was read by itself.
+    Unclosed,
+    /// A line that is no JSON object, and why; it was kept as a note.
+    NoObject(String),
 }
 
 /// Takes what a reader finds, in the file's order.

@@ -1,16 +1,18 @@
 //! JSON Lines: one entry an object, its members found as the columns of a table are.
 //!
 //! An object of our own, parted before and not yet read, says itself where it comes from: its
-//! `source` and `map` are taken over.
+//! `source` and `map` are taken over. A line that is no object is kept as a note, and told.
 
 use super::columns::{self, Column, columns, heading_of_row};
 use super::labels::Field;
 use super::lines::{Line, Lines};
 use super::map::SourceMap;
-use super::{Broken, Entry, Heading, Plan, Remark, Sink, Trouble, Use};
+use super::{Broken, Entry, Heading, MOST_ENTRY, Plan, Remark, Sink, Trouble, Use};
 use serde::Deserialize;
+use serde::de::{Deserializer, MapAccess, Visitor};
 use serde_json::value::RawValue;
 use std::collections::BTreeMap;
+use std::fmt;
 use std::io::Read;
 use std::sync::Arc;
 
@@ -42,82 +44,211 @@ pub fn part<R: Read>(
     sink: &mut dyn Sink,
 ) -> Result<(), Broken> {
     lines.allow(MOST_OBJECT);
-    let (names, found) = members(plan, &lines.peek());
-    let mut told_columns = false;
+    let sample = lines.peek();
+    let mut known: Option<Known> = None;
+    let mut any = false;
+    let mut first = None;
     let mut line = Line::default();
     while lines.next(&mut line)? {
-        if line.continues || !line.ended {
-            return Err(broken(&line, "an object longer than 4 MB", "give one object a line"));
-        }
-        let content = line.content().trim();
+        let content = line.content().trim_matches(|c: char| c.is_whitespace() || c == MARK);
         if content.is_empty() {
             sink.bytes(Use::Blank, line.start, line.end);
             continue;
         }
         line.tell_damage(sink);
+        if line.continues || !line.ended {
+            if !line.continues {
+                tell_broken(&line, "it is longer than 4 MB", sink);
+                first.get_or_insert((line.number, line.start));
+            }
+            kept(plan, &line, sink)?;
+            continue;
+        }
         if content.contains("\"map\"")
             && let Ok(parted) = serde_json::from_str::<Parted>(content)
         {
+            any = true;
             sink.bytes(Use::Note, line.start, line.end);
-            let entry = Entry {
-                text: parted.note,
-                map: parted.map,
-                span: parted.source.bytes,
-                heading: Arc::new(parted.heading),
-                file: Some(parted.source.file),
-            };
-            if !sink.entry(entry) {
+            if !sink.entry(taken_over(plan, parted)) {
                 return Err(Broken::Stopped);
             }
             continue;
         }
-        if !std::mem::replace(&mut told_columns, true) {
-            if names.is_empty() {
-                return Err(broken(&line, "no JSON object on this line alone", ONE_A_LINE));
-            }
-            if !found.contains(&Column::Is(Field::Note)) {
-                return Err(broken(
-                    &line,
-                    &format!("no member holds the notes; the members are: {}", names.join(", ")),
-                    "say which it is, for example --column note=NAME",
-                ));
-            }
-            columns::tell(plan, &found, &names, sink);
-        }
-        object(plan, &names, &found, &line, sink)?;
+        let members: Members<'_> =
+            match serde_json::from_str(line.content().trim_start_matches(MARK)) {
+                Ok(members) => members,
+                Err(error) => {
+                    // The line is told already, and its own line in the library's words is always the first.
+                    let what = error.to_string().replace(" at line 1 column ", ", column ");
+                    tell_broken(&line, what.trim_end_matches(", column 0"), sink);
+                    first.get_or_insert((line.number, line.start));
+                    kept(plan, &line, sink)?;
+                    continue;
+                }
+            };
+        any = true;
+        let known = match &mut known {
+            Some(known) => known,
+            None => known.insert(Known::of(plan, &sample, &line, sink)?),
+        };
+        object(plan, known, &members, &line, sink)?;
     }
-    Ok(())
+    match first {
+        // Not one object: the file is something else.
+        Some((number, start)) if !any => {
+            let what = "no JSON object on this line alone, nor on any other".to_owned();
+            Err(Broken::At(number, start, what, ONE_A_LINE.to_owned()))
+        }
+        _ => Ok(()),
+    }
 }
 
-fn broken(line: &Line, what: &str, hint: &str) -> Broken {
-    Broken::At(line.number, line.start, what.to_owned(), hint.to_owned())
-}
-
+/// A byte order mark between files that were joined.
+const MARK: char = '\u{feff}';
 const ONE_A_LINE: &str =
     "give one object a line, such as {\"note\": \"black crown\"}; an array is none";
 
-type Members<'t> = BTreeMap<String, &'t RawValue>;
+/// An entry of our own; what the person says of all entries fills what it leaves open.
+fn taken_over(plan: &Plan<'_>, parted: Parted) -> Entry {
+    let mut heading = parted.heading;
+    let all = &plan.heading;
+    heading.place = heading.place.or_else(|| all.place.clone());
+    heading.observer = heading.observer.or_else(|| all.observer.clone());
+    if let (Some(date), Some(all)) = (&mut heading.date, all.date) {
+        date.year = date.year.or(all.year);
+    }
+    Entry {
+        text: parted.note,
+        map: parted.map,
+        span: parted.source.bytes,
+        heading: Arc::new(heading),
+        file: Some(parted.source.file),
+    }
+}
+
+fn tell_broken(line: &Line, what: &str, sink: &mut dyn Sink) {
+    let what = Trouble::NoObject(what.to_owned());
+    sink.remark(Remark { line: line.number, byte: line.start, what });
+}
+
+/// Keeps a line that is no object as a note, in pieces where it is longer than a note may be.
+fn kept(plan: &Plan<'_>, line: &Line, sink: &mut dyn Sink) -> Result<(), Broken> {
+    let content = line.content();
+    let mut from = line.start;
+    let mut at = 0;
+    while at < content.len() {
+        let next = piece_end(content, at);
+        let piece = &content[at..next];
+        let start = at + piece.len() - piece.trim_start().len();
+        let stop = start.max(at + piece.trim_end().len());
+        at = next;
+        sink_uses(sink, &mut from, Use::Blank, line.source(start), line);
+        let text = &content[start..stop];
+        if text.is_empty() {
+            continue;
+        }
+        let (text, map) = unescaped(text, text, start, line);
+        let end = line.source(stop);
+        let span = [map.place(&text, 0).0.min(end), map.end(&text, text.len()).min(end)];
+        let heading = Arc::new(plan.heading.clone());
+        let going = sink.entry(Entry { text, map, span, heading, file: None });
+        sink_uses(sink, &mut from, Use::Note, end, line);
+        if !going {
+            return Err(Broken::Stopped);
+        }
+    }
+    sink_uses(sink, &mut from, Use::Blank, line.end, line);
+    Ok(())
+}
+
+/// Where a piece ends that starts at byte `at`: behind its last space, else between two characters.
+fn piece_end(content: &str, at: usize) -> usize {
+    if content.len() - at <= MOST_ENTRY {
+        return content.len();
+    }
+    let mut end = at + MOST_ENTRY;
+    while !content.is_char_boundary(end) {
+        end -= 1;
+    }
+    content[at..end].rfind(' ').filter(|n| *n > MOST_ENTRY / 2).map_or(end, |n| at + n + 1)
+}
+
+/// The members of an object by their names.
+struct Members<'t>(BTreeMap<String, &'t RawValue>);
+
+impl<'de> Deserialize<'de> for Members<'de> {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        deserializer.deserialize_map(EachOnce)
+    }
+}
+
+/// Takes every member, those of one name too.
+struct EachOnce;
+
+impl<'de> Visitor<'de> for EachOnce {
+    type Value = Members<'de>;
+
+    fn expecting(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        out.write_str("an object")
+    }
+
+    fn visit_map<A: MapAccess<'de>>(self, mut all: A) -> Result<Self::Value, A::Error> {
+        let mut out = BTreeMap::new();
+        while let Some((name, value)) = all.next_entry::<String, &RawValue>()? {
+            let mut free = name.clone();
+            let mut times = 1;
+            while out.contains_key(&free) {
+                times += 1;
+                free = format!("{name} ({times})");
+            }
+            out.insert(free, value);
+        }
+        Ok(Members(out))
+    }
+}
+
+/// The members of a file's objects, and what they are for.
+struct Known {
+    names: Vec<String>,
+    columns: Vec<Column>,
+}
+
+impl Known {
+    /// Found by the first objects of the file, of which `line` is one.
+    fn of(plan: &Plan<'_>, sample: &str, line: &Line, sink: &mut dyn Sink) -> Result<Self, Broken> {
+        let mut known = members(plan, sample);
+        if known.names.is_empty() {
+            known = members(plan, line.content());
+        }
+        if !known.columns.contains(&Column::Is(Field::Note)) {
+            return Err(Broken::At(
+                line.number,
+                line.start,
+                format!("no member holds the notes; the members are: {}", known.names.join(", ")),
+                "say which it is, for example --column note=NAME".to_owned(),
+            ));
+        }
+        columns::tell(plan, &known.columns, &known.names, sink);
+        Ok(known)
+    }
+}
 
 /// The members of the first objects, in order of their names, and what they are for.
-fn members(plan: &Plan<'_>, sample: &str) -> (Vec<String>, Vec<Column>) {
-    let objects: Vec<Members<'_>> = sample
-        .lines()
-        .filter(|l| !l.trim().is_empty())
-        .take(SAMPLE)
-        .filter_map(|l| serde_json::from_str(l).ok())
-        .collect();
+fn members(plan: &Plan<'_>, sample: &str) -> Known {
+    let objects: Vec<Members<'_>> =
+        sample.lines().filter_map(|l| serde_json::from_str(l).ok()).take(SAMPLE).collect();
     let mut names: Vec<String> = Vec::new();
-    for name in objects.iter().flat_map(BTreeMap::keys) {
+    for name in objects.iter().flat_map(|o| o.0.keys()) {
         if !names.contains(name) {
             names.push(name.clone());
         }
     }
-    let rows: Vec<Vec<String>> = objects
-        .iter()
-        .map(|o| names.iter().map(|n| o.get(n).map_or_else(String::new, |v| text_of(v))).collect())
-        .collect();
-    let found = columns(plan, &names, &rows);
-    (names, found)
+    let row = |o: &Members<'_>| -> Vec<String> {
+        names.iter().map(|n| o.0.get(n).map_or_else(String::new, |v| text_of(v))).collect()
+    };
+    let rows: Vec<Vec<String>> = objects.iter().map(row).collect();
+    let columns = columns(plan, &names, &rows);
+    Known { names, columns }
 }
 
 /// A value as text: strings without their marks, nothing for null, all else as written.
@@ -131,17 +262,12 @@ fn text_of(value: &RawValue) -> String {
 
 fn object(
     plan: &Plan<'_>,
-    names: &[String],
-    columns: &[Column],
+    Known { names, columns }: &Known,
+    Members(members): &Members<'_>,
     line: &Line,
     sink: &mut dyn Sink,
 ) -> Result<(), Broken> {
     let content = line.content();
-    let members: Members<'_> = serde_json::from_str(content).map_err(|error| {
-        // The line is told already, and its own line in the library's words is always the first.
-        let what = error.to_string().replace(" at line 1 column ", ", column ");
-        broken(line, &format!("no JSON object: {what}"), ONE_A_LINE)
-    })?;
     let mut all_names: Vec<String> = names.to_vec();
     for name in members.keys() {
         if !names.contains(name) {
@@ -194,7 +320,8 @@ fn sink_uses(sink: &mut dyn Sink, from: &mut u64, used: Use, end: u64, line: &Li
 /// The text of a JSON string with the places of its pieces: escapes are longer than what they say.
 fn unescaped(text: &str, raw: &str, offset: usize, line: &Line) -> (String, SourceMap) {
     let mut map = SourceMap::new(line.units);
-    let quoted = raw.starts_with('"');
+    // What can't be read as a string stands as it is written, marks and all.
+    let quoted = raw.starts_with('"') && text != raw;
     let mut at = usize::from(quoted);
     let mut apart = true;
     for (here, sign) in text.char_indices() {

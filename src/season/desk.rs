@@ -1,5 +1,6 @@
 //! Reading one entry: its marks by bird, and what the description leaves out.
 
+use super::cells::is_plain;
 use crate::entries::{Entry, SourceMap};
 use crate::gaps::{Description, MarkSet, Told};
 use crate::knowledge::Knowledge;
@@ -30,6 +31,8 @@ pub struct Desk<'a> {
     pub description: Description,
     /// When a description is good enough.
     pub enough: Enough,
+    /// Whether every id is such that no table has to quote it.
+    pub plain_ids: bool,
     reader: Reader<'a>,
     pato: Pato<'a>,
 }
@@ -85,13 +88,13 @@ impl<'a> Desk<'a> {
     pub fn new(knowledge: &'a Knowledge, region: &str) -> Self {
         let description = Description::of(&knowledge.lexicon);
         let enough = enough(&knowledge.lexicon, &description);
-        Self {
-            knowledge,
-            reader: knowledge.reader(region),
-            pato: pato(&knowledge.lexicon),
-            description,
-            enough,
-        }
+        let pato = pato(&knowledge.lexicon);
+        let names = &knowledge.lexicon.names;
+        let count = u16::try_from(names.len()).unwrap_or(u16::MAX);
+        let plain_ids = (0..count).map(|n| names.text(Name(n))).all(is_plain)
+            && knowledge.rules.rules.iter().all(|rule| is_plain(&rule.name))
+            && pato.values().all(|id| is_plain(id));
+        Self { knowledge, reader: knowledge.reader(region), pato, plain_ids, description, enough }
     }
 
     /// The text of a name.
@@ -135,13 +138,16 @@ impl<'a> Desk<'a> {
 
     fn birds(&self, reading: &Reading) -> Vec<BirdRead> {
         let lexicon = &self.knowledge.lexicon;
-        let mut order: Vec<usize> = (0..reading.traits.len()).collect();
-        order.sort_by_key(|&i| {
-            let one = &reading.traits[i];
-            (one.bird, lexicon.topography.order(one.area), one.parts.hull(), i)
-        });
+        let mut order: Vec<_> = (0..)
+            .zip(&reading.traits)
+            .map(|(i, one): (usize, &Trait)| {
+                (one.bird, lexicon.topography.order(one.area), one.parts.hull(), i)
+            })
+            .collect();
+        // No two have the same key.
+        order.sort_unstable();
         let mut out: Vec<BirdRead> = Vec::new();
-        for i in order {
+        for (.., i) in order {
             let one = &reading.traits[i];
             if out.last().is_none_or(|b| b.bird != one.bird) {
                 out.push(BirdRead { bird: one.bird, ..BirdRead::default() });

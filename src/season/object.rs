@@ -3,15 +3,16 @@
 //! `span` counts bytes of `note`, `bytes` those of the file.
 
 use super::desk::{BirdRead, Desk, Read};
+use super::json;
 use super::rows::is_word;
 use crate::entries::{Entry, Heading, SourceMap};
+use crate::gaps::MarkSet;
 use crate::output::model::Mark;
 use crate::reading::Fate;
 use crate::span::Span;
 use crate::traits::Trait;
 use schemars::{JsonSchema, Schema, schema_for};
-use serde::ser::{SerializeSeq, SerializeStruct};
-use serde::{Serialize, Serializer};
+use serde::Serialize;
 
 /// Where an entry stands.
 #[derive(Serialize, JsonSchema)]
@@ -54,11 +55,11 @@ fn source<'a>(entry: &Entry, file: &'a str) -> Source<'a> {
 }
 
 /// An entry, read.
-#[derive(Serialize, JsonSchema)]
+#[derive(JsonSchema)]
 struct Row<'a> {
     /// Where it stands.
     source: Source<'a>,
-    #[serde(flatten)]
+    #[schemars(flatten)]
     heading: &'a Heading,
     /// The note itself.
     note: &'a str,
@@ -74,8 +75,50 @@ struct Row<'a> {
     #[schemars(with = "Vec<Word<'_>>")]
     set_aside: Words<'a>,
     /// Changes made to the note's words before reading.
-    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    #[schemars(default, skip_serializing_if = "Vec::is_empty")]
     repairs: Vec<Repair<'a>>,
+}
+
+impl Row<'_> {
+    fn write(&self, out: &mut Vec<u8>) {
+        out.extend_from_slice(b"{\"source\":");
+        self.source.write(out);
+        // The fields of the heading stand beside the others: its first sign becomes a comma.
+        let start = out.len();
+        json::value(self.heading, out);
+        out.pop();
+        match out.len() - start {
+            1 => out.truncate(start),
+            _ => out[start] = b',',
+        }
+        out.extend_from_slice(b",\"note\":");
+        json::text(self.note, out);
+        out.extend_from_slice(b",\"birds\":");
+        self.birds.write(out);
+        out.extend_from_slice(b",\"named\":");
+        json::list(&self.named, out, |name, out| json::text(name, out));
+        out.extend_from_slice(b",\"unplaced\":");
+        self.unplaced.write(out);
+        out.extend_from_slice(b",\"set_aside\":");
+        self.set_aside.write(out);
+        if !self.repairs.is_empty() {
+            out.extend_from_slice(b",\"repairs\":");
+            json::value(&self.repairs, out);
+        }
+        out.extend_from_slice(b"}\n");
+    }
+}
+
+impl Source<'_> {
+    fn write(&self, out: &mut Vec<u8>) {
+        out.extend_from_slice(b"{\"file\":");
+        json::text(self.file, out);
+        out.extend_from_slice(b",\"line\":");
+        json::number(self.line, out);
+        out.extend_from_slice(b",\"bytes\":");
+        json::pair(self.bytes, out);
+        out.push(b'}');
+    }
 }
 
 /// A change made to the note's words before reading.
@@ -96,24 +139,24 @@ struct Birds<'a> {
     read: &'a Read<'a>,
 }
 
-impl Serialize for Birds<'_> {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        let mut list = serializer.serialize_seq(Some(self.read.birds.len()))?;
-        for bird in &self.read.birds {
-            list.serialize_element(&Bird {
+impl Birds<'_> {
+    fn write(&self, out: &mut Vec<u8>) {
+        let &Self { desk, read } = self;
+        json::list(&read.birds, out, |bird, out| {
+            let bird = Bird {
                 bird: bird.bird,
-                traits: Traits { desk: self.desk, read: self.read, bird },
-                enough: bird.is_enough(&self.desk.enough),
-                unseen: self.desk.ids(bird.told.unseen).collect(),
-                left_out: self.desk.ids(bird.told.left_out).collect(),
-            })?;
-        }
-        list.end()
+                traits: Traits { desk, read, bird },
+                enough: bird.is_enough(&desk.enough),
+                unseen: Marks { desk, set: bird.told.unseen },
+                left_out: Marks { desk, set: bird.told.left_out },
+            };
+            bird.write(out);
+        });
     }
 }
 
 /// A bird of the entry.
-#[derive(Serialize, JsonSchema)]
+#[derive(JsonSchema)]
 struct Bird<'a> {
     /// Its number in the note, from 1.
     bird: u32,
@@ -123,9 +166,39 @@ struct Bird<'a> {
     /// Whether the description is good enough for a record, by the lexicon's measure.
     enough: bool,
     /// Marks of a full description that could not be seen.
-    unseen: Vec<&'a str>,
+    #[schemars(with = "Vec<&str>")]
+    unseen: Marks<'a>,
     /// Marks of a full description of which the note does not speak.
-    left_out: Vec<&'a str>,
+    #[schemars(with = "Vec<&str>")]
+    left_out: Marks<'a>,
+}
+
+impl Bird<'_> {
+    fn write(&self, out: &mut Vec<u8>) {
+        out.extend_from_slice(b"{\"bird\":");
+        json::number(u64::from(self.bird), out);
+        out.extend_from_slice(b",\"traits\":");
+        self.traits.write(out);
+        out.extend_from_slice(b",\"enough\":");
+        out.extend_from_slice(if self.enough { b"true" } else { b"false" });
+        out.extend_from_slice(b",\"unseen\":");
+        self.unseen.write(out);
+        out.extend_from_slice(b",\"left_out\":");
+        self.left_out.write(out);
+        out.push(b'}');
+    }
+}
+
+/// Marks of a full description, by their ids.
+struct Marks<'a> {
+    desk: &'a Desk<'a>,
+    set: MarkSet,
+}
+
+impl Marks<'_> {
+    fn write(&self, out: &mut Vec<u8>) {
+        json::list(self.desk.ids(self.set), out, json::text);
+    }
 }
 
 struct Traits<'a> {
@@ -134,13 +207,11 @@ struct Traits<'a> {
     bird: &'a BirdRead,
 }
 
-impl Serialize for Traits<'_> {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        let mut list = serializer.serialize_seq(Some(self.bird.traits.len()))?;
-        for &at in &self.bird.traits {
-            list.serialize_element(&placed(self.desk, self.read, &self.read.reading.traits[at]))?;
-        }
-        list.end()
+impl Traits<'_> {
+    fn write(&self, out: &mut Vec<u8>) {
+        json::list(&self.bird.traits, out, |&at, out| {
+            placed(self.desk, self.read, &self.read.reading.traits[at]).write(out);
+        });
     }
 }
 
@@ -159,16 +230,51 @@ struct PlacedMark<'a> {
     rule: &'a str,
 }
 
-impl Serialize for PlacedMark<'_> {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        let mut object = serializer.serialize_struct("Mark", Mark::FIELDS + 4)?;
-        self.mark.fields(&mut object)?;
-        object.serialize_field("span", &self.span)?;
-        object.serialize_field("line", &self.line)?;
-        object.serialize_field("bytes", &self.bytes)?;
-        object.serialize_field("rule", self.rule)?;
-        object.end()
+impl PlacedMark<'_> {
+    fn write(&self, out: &mut Vec<u8>) {
+        let mark = &self.mark;
+        let field = |name: &[u8], text: Option<&str>, out: &mut Vec<u8>| {
+            if let Some(text) = text {
+                out.extend_from_slice(name);
+                json::text(text, out);
+            }
+        };
+        field(b"{\"area\":", Some(mark.area), out);
+        field(b",\"aspect\":", Some(mark.aspect), out);
+        // What was measured or counted is no id.
+        out.extend_from_slice(b",\"value\":");
+        json::text(&mark.value, out);
+        out.extend_from_slice(b",\"polarity\":");
+        json::text(mark.polarity.text(), out);
+        out.extend_from_slice(b",\"certainty\":");
+        json::text(mark.certainty.text(), out);
+        field(b",\"tone\":", mark.tone, out);
+        field(b",\"extent\":", mark.extent, out);
+        field(b",\"position\":", mark.position, out);
+        field(b",\"relation\":", mark.relation, out);
+        field(b",\"against\":", mark.against, out);
+        if let Some(mass) = &mark.mass_g {
+            out.extend_from_slice(b",\"mass_g\":");
+            json::value(mass, out);
+        }
+        field(b",\"written_area\":", mark.written_area, out);
+        field(b",\"pato\":", mark.pato, out);
+        out.extend_from_slice(b",\"as_written\":");
+        json::text(&mark.as_written, out);
+        place(self.span, self.line, self.bytes, out);
+        field(b",\"rule\":", Some(self.rule), out);
+        out.push(b'}');
     }
+}
+
+/// Where a mark or a word stands, in its note and in the file.
+fn place(span: [usize; 2], line: u64, bytes: [u64; 2], out: &mut Vec<u8>) {
+    out.extend_from_slice(b",\"span\":");
+    json::pair(span.map(|n| n as u64), out);
+    out.extend_from_slice(b",\"line\":");
+    json::number(line, out);
+    out.extend_from_slice(b",\"bytes\":");
+    json::pair(bytes, out);
 }
 
 fn placed<'a>(desk: &'a Desk<'a>, read: &'a Read<'a>, one: &'a Trait) -> PlacedMark<'a> {
@@ -190,7 +296,7 @@ struct Words<'a> {
 }
 
 /// A word of the note.
-#[derive(Serialize, JsonSchema)]
+#[derive(JsonSchema)]
 struct Word<'a> {
     /// The word.
     text: &'a str,
@@ -201,37 +307,49 @@ struct Word<'a> {
     /// Its bytes in the file.
     bytes: [u64; 2],
     /// Why it was set aside.
-    #[serde(skip_serializing_if = "Option::is_none")]
+    #[schemars(skip_serializing_if = "Option::is_none")]
     reason: Option<&'a str>,
 }
 
-impl Serialize for Words<'_> {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        let mut list = serializer.serialize_seq(None)?;
-        for segment in &self.read.reading.segments {
+impl Word<'_> {
+    fn write(&self, out: &mut Vec<u8>) {
+        out.extend_from_slice(b"{\"text\":");
+        json::text(self.text, out);
+        place(self.span, self.line, self.bytes, out);
+        if let Some(reason) = self.reason {
+            out.extend_from_slice(b",\"reason\":");
+            json::text(reason, out);
+        }
+        out.push(b'}');
+    }
+}
+
+impl Words<'_> {
+    fn all(&self) -> impl Iterator<Item = Word<'_>> {
+        let read = self.read;
+        read.reading.segments.iter().filter_map(move |segment| {
             let reason = match &segment.fate {
                 Fate::Unplaced if !self.aside => None,
                 Fate::SetAside(reason) if self.aside => Some(reason),
-                _ => continue,
+                _ => return None,
             };
             let Span { start, end } = segment.span;
-            if self.aside && !is_word(&self.read.entry.text, segment.span) {
-                continue;
+            if self.aside && !is_word(&read.entry.text, segment.span) {
+                return None;
             }
-            let (bytes, line) = self.read.place(segment.span);
-            let text = segment.span.of(&self.read.entry.text);
-            let reason = reason.map(AsRef::as_ref);
-            list.serialize_element(&Word { text, span: [start, end], line, bytes, reason })?;
-        }
-        list.end()
+            let (bytes, line) = read.place(segment.span);
+            let text = segment.span.of(&read.entry.text);
+            Some(Word { text, span: [start, end], line, bytes, reason: reason.map(AsRef::as_ref) })
+        })
+    }
+
+    fn write(&self, out: &mut Vec<u8>) {
+        json::list(self.all(), out, |word, out| word.write(out));
     }
 }
 
 /// Writes an entry with all that was read.
-///
-/// # Errors
-/// None in practice: the object is in memory.
-pub fn object(desk: &Desk<'_>, read: &Read<'_>, out: &mut Vec<u8>) -> serde_json::Result<()> {
+pub fn object(desk: &Desk<'_>, read: &Read<'_>, out: &mut Vec<u8>) {
     let row = Row {
         source: source(read.entry, read.file),
         heading: &read.entry.heading,
@@ -252,9 +370,7 @@ pub fn object(desk: &Desk<'_>, read: &Read<'_>, out: &mut Vec<u8>) -> serde_json
             })
             .collect(),
     };
-    serde_json::to_writer(&mut *out, &row)?;
-    out.push(b'\n');
-    Ok(())
+    row.write(out);
 }
 
 /// The JSON Schema of the objects of [`object`], one a line.

@@ -8,7 +8,7 @@ use crate::lexicon::Lexicon;
 use crate::lexicon::names::Name;
 use crate::output::build::rounded;
 use crate::span::Span;
-use crate::traits::{Certainty, Polarity, Trait};
+use crate::traits::{Certainty, Polarity, Trait, Value};
 use std::fmt::Write;
 
 /// What a row stands for.
@@ -75,7 +75,7 @@ pub fn columns(of: RowOf, lexicon: &Lexicon) -> Vec<Column> {
 }
 
 /// Writes the rows of an entry.
-pub fn rows(of: RowOf, desk: &Desk<'_>, read: &Read<'_>, out: &mut dyn Cells) {
+pub fn rows(of: RowOf, desk: &Desk<'_>, read: &Read<'_>, out: &mut impl Cells) {
     match of {
         RowOf::Mark => mark_rows(desk, read, out),
         RowOf::Bird => bird_rows(desk, read, out),
@@ -87,7 +87,7 @@ fn day(read: &Read<'_>) -> Option<String> {
     read.entry.heading.date.map(|d| d.to_string())
 }
 
-fn heading(read: &Read<'_>, date: Option<&str>, out: &mut dyn Cells) {
+fn heading(read: &Read<'_>, date: Option<&str>, out: &mut impl Cells) {
     let heading = &read.entry.heading;
     for cell in [
         date,
@@ -103,8 +103,12 @@ fn heading(read: &Read<'_>, date: Option<&str>, out: &mut dyn Cells) {
     }
 }
 
-fn place(read: &Read<'_>, bytes: [u64; 2], line: u64, out: &mut dyn Cells) {
+fn place(read: &Read<'_>, bytes: [u64; 2], line: u64, out: &mut impl Cells) {
     out.text(Some(read.file));
+    stretch(bytes, line, out);
+}
+
+fn stretch(bytes: [u64; 2], line: u64, out: &mut impl Cells) {
     out.int(Some(line));
     out.int(Some(bytes[0]));
     out.int(Some(bytes[1]));
@@ -120,19 +124,23 @@ pub fn other(read: &Read<'_>) -> Option<String> {
     (!out.is_empty()).then_some(out)
 }
 
-fn mark_rows(desk: &Desk<'_>, read: &Read<'_>, out: &mut dyn Cells) {
+fn mark_rows(desk: &Desk<'_>, read: &Read<'_>, out: &mut impl Cells) {
     let other = other(read);
     let day = day(read);
     let first = read.entry.map.first_line();
+    let (mut file, mut head, mut tail) = (None, None, None);
     for bird in &read.birds {
         for &at in &bird.traits {
             let one = &read.reading.traits[at];
             let (bytes, line) = read.place(one.span());
-            place(read, bytes, line, out);
-            heading(read, day.as_deref(), out);
-            out.int(Some(first));
+            out.same(&mut file, |out| out.text(Some(read.file)));
+            stretch(bytes, line, out);
+            out.same(&mut head, |out| {
+                heading(read, day.as_deref(), out);
+                out.int(Some(first));
+            });
             mark(desk, read, one, out);
-            out.text(other.as_deref());
+            out.same(&mut tail, |out| out.text(other.as_deref()));
             out.end();
         }
     }
@@ -152,26 +160,33 @@ fn mark_rows(desk: &Desk<'_>, read: &Read<'_>, out: &mut dyn Cells) {
     }
 }
 
-fn mark(desk: &Desk<'_>, read: &Read<'_>, one: &Trait, out: &mut dyn Cells) {
-    let lexicon = &desk.knowledge.lexicon;
+fn mark(desk: &Desk<'_>, read: &Read<'_>, one: &Trait, out: &mut impl Cells) {
     let some = |name: Name| name.is_some().then(|| desk.text(name));
     out.int(Some(u64::from(one.bird)));
-    out.text(some(one.area));
-    out.text(some(one.aspect));
-    out.text(Some(one.value.text(lexicon)));
-    for name in [one.tone, one.extent, one.position, one.relation, one.against] {
-        out.text(some(name));
+    id(desk, some(one.area), out);
+    id(desk, some(one.aspect), out);
+    match &one.value {
+        Value::Term(name) => id(desk, Some(desk.text(*name)), out),
+        Value::Made(text) => out.text(Some(text)),
     }
-    out.text(Some(one.polarity.text()));
-    out.text(Some(one.certainty.text()));
+    for name in [one.tone, one.extent, one.position, one.relation, one.against] {
+        id(desk, some(name), out);
+    }
+    out.word(Some(one.polarity.text()));
+    out.word(Some(one.certainty.text()));
     out.float(one.mass.map(|m| rounded(m.low)));
     out.float(one.mass.map(|m| rounded(m.high)));
-    out.text(desk.pato(one));
+    id(desk, desk.pato(one), out);
     out.text(Some(&one.as_written(&read.entry.text)));
-    out.text(desk.knowledge.rules.rules.get(one.rule).map(|r| r.name.as_str()));
+    id(desk, desk.knowledge.rules.rules.get(one.rule).map(|r| r.name.as_str()), out);
 }
 
-fn bird_rows(desk: &Desk<'_>, read: &Read<'_>, out: &mut dyn Cells) {
+/// The id of a term or a rule.
+fn id(desk: &Desk<'_>, id: Option<&str>, out: &mut impl Cells) {
+    if desk.plain_ids { out.word(id) } else { out.text(id) }
+}
+
+fn bird_rows(desk: &Desk<'_>, read: &Read<'_>, out: &mut impl Cells) {
     let empty = BirdRead::default();
     let none = [empty];
     let birds: &[BirdRead] = if read.birds.is_empty() { &none } else { &read.birds };

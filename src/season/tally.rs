@@ -9,6 +9,7 @@ use super::rows::is_word;
 use crate::entries::Date;
 use crate::gaps::MarkSet;
 use crate::reading::Fate;
+use compact_str::CompactString;
 use rustc_hash::FxHashMap;
 use serde::Serialize;
 use std::collections::BTreeMap;
@@ -156,14 +157,17 @@ pub struct Tally {
 /// What to keep besides the counts.
 #[derive(Clone, Copy, Debug, Default)]
 pub struct Keep {
-    /// Descriptions, for the report.
+    /// Descriptions and what observers leave out, for the report.
     pub descriptions: bool,
+    /// The words that were not placed, each with its first place.
+    pub words: bool,
 }
 
 impl Tally {
     /// Adds an entry.
     pub fn add(&mut self, desk: &Desk<'_>, read: &Read<'_>, keep: Keep) {
         let text = &read.entry.text;
+        let mut word = CompactString::default();
         self.entries += 1;
         self.bytes += text.len() as u64;
         self.birds += read.birds.len() as u64;
@@ -189,13 +193,17 @@ impl Tally {
                 Fate::Space => {}
                 Fate::Unplaced => {
                     self.unplaced += 1;
-                    let word = segment.span.of(text).to_lowercase();
-                    let lost = self.words.entry(word).or_default();
-                    if lost.count == 0 {
-                        lost.place = place(Some(segment.span));
-                        lost.around = around(text, segment.span);
+                    if !keep.words {
+                        continue;
                     }
-                    lost.count += 1;
+                    lower_into(segment.span.of(text), &mut word);
+                    if let Some(lost) = self.words.get_mut(word.as_str()) {
+                        lost.count += 1;
+                        continue;
+                    }
+                    let place = place(Some(segment.span));
+                    let lost = Lost { count: 1, place, around: around(text, segment.span) };
+                    self.words.insert(word.to_string(), lost);
                 }
             }
         }
@@ -204,7 +212,7 @@ impl Tally {
         }
         self.dates(read);
         let heading = &read.entry.heading;
-        if read.birds.is_empty() {
+        if read.birds.is_empty() || !keep.descriptions {
             return;
         }
         let key = (
@@ -220,18 +228,16 @@ impl Tally {
             for (mark, count) in habit.left_out.iter_mut().enumerate() {
                 *count += bird.told.left_out >> mark & 1;
             }
-            if keep.descriptions {
-                let list = if enough { &mut self.good } else { &mut self.poor };
-                list.add(|| Described {
-                    place: place(None),
-                    observer: heading.observer.clone().unwrap_or_default(),
-                    date: heading.date.map(|d| d.to_string()).unwrap_or_default(),
-                    note: start_of(text),
-                    told: bird.told.recorded | bird.told.absent,
-                    left_out: bird.told.left_out,
-                    named: read.named.iter().map(|n| desk.text(*n).replace('-', " ")).collect(),
-                });
-            }
+            let list = if enough { &mut self.good } else { &mut self.poor };
+            list.add(|| Described {
+                place: place(None),
+                observer: heading.observer.clone().unwrap_or_default(),
+                date: heading.date.map(|d| d.to_string()).unwrap_or_default(),
+                note: start_of(text),
+                told: bird.told.recorded | bird.told.absent,
+                left_out: bird.told.left_out,
+                named: read.named.iter().map(|n| desk.text(*n).replace('-', " ")).collect(),
+            });
         }
     }
 
@@ -306,6 +312,17 @@ impl Tally {
             self.words.iter().map(|(word, lost)| (word.as_str(), lost)).collect();
         out.sort_unstable_by(|a, b| b.1.count.cmp(&a.1.count).then(a.0.cmp(b.0)));
         out
+    }
+}
+
+/// A word in lower case, into space that is used again.
+fn lower_into(word: &str, out: &mut CompactString) {
+    out.clear();
+    if word.is_ascii() {
+        out.push_str(word);
+        out.make_ascii_lowercase();
+    } else {
+        out.push_str(&word.to_lowercase());
     }
 }
 

@@ -153,7 +153,16 @@ fn say(what: &Trouble) -> String {
         }
         Trouble::Parted => "an entry longer than 64 KB was parted here".to_owned(),
         Trouble::Fields(found, expected) => {
-            format!("the row has {found} fields and not {expected}; it was kept")
+            let plural = if *found == 1 { "" } else { "s" };
+            format!("the row has {found} field{plural} and not {expected}; it was kept")
+        }
+        Trouble::Unclosed => {
+            "a quotation mark is opened and not closed, or the row is longer than 4 MB; the line was \
+             kept as a row of its own; write two quotation marks for one within a field"
+                .to_owned()
+        }
+        Trouble::NoObject(why) => {
+            format!("no JSON object ({why}); the line was kept as a note as it stands")
         }
     }
 }
@@ -197,6 +206,7 @@ pub fn json(tally: &Tally, files: &[FileAccount]) -> String {
             "used": named(f.uses),
             "remark_count": f.remark_count,
             "undecodable_lines": f.damaged,
+            "broken_lines": f.broken,
             "rows_without_a_note": f.noteless.0,
             "remarks": f.remarks.iter().map(|r| json!({
                 "line": r.line, "byte": r.byte, "what": say(&r.what),

@@ -27,10 +27,14 @@ use std::thread::available_parallelism;
 /// The exit code after an interruption, as shells have it.
 const INTERRUPTED: u8 = 130;
 
+/// Seconds of silence between two dictated notes, where nothing else is said.
+const PAUSE: f64 = 1.5;
+
 /// Reads a season.
 pub fn season(args: &Args, season: &SeasonArgs) -> Result<ExitCode, Failure> {
     // Where no handler can be set, an interruption ends the process, and no file is in its place yet.
     let _ = ctrlc::set_handler(pipeline::stop);
+    season.check()?;
     let knowledge = knowledge(&args.lexicon)?;
     let region = region(&knowledge, season.region.as_deref())?;
     let labels = Labels::of(&knowledge.lexicon);
@@ -47,13 +51,16 @@ pub fn season(args: &Args, season: &SeasonArgs) -> Result<ExitCode, Failure> {
             format: Format::Plain,
             order: order(season, &knowledge, &region),
             columns: &columns,
-            pause: season.pause,
+            pause: season.pause.unwrap_or(PAUSE),
             heading: heading(season),
         },
         region,
         inputs,
         threads: threads(season),
-        keep: Keep { descriptions: !season.report.is_empty() },
+        keep: Keep {
+            descriptions: !season.report.is_empty(),
+            words: !season.report.is_empty() || season.account.is_some(),
+        },
     };
     let mut outputs = outputs::open(season, &knowledge.lexicon)?;
     let progress = progress::Progress::new(&work.inputs, season.quiet);
@@ -67,9 +74,17 @@ pub fn season(args: &Args, season: &SeasonArgs) -> Result<ExitCode, Failure> {
         if !files.iter().any(|f| f.named_columns.contains(name)) {
             return Err(Failure::Bad(
                 format!("no notebook has a column or member named `{name}`"),
-                "leave out --column to see which columns there are".to_owned(),
+                columns_there(&files),
             ));
         }
+    }
+    if season.pause.is_some()
+        && !files.iter().any(|f| f.format == Format::Subtitles)
+        && !season.quiet
+    {
+        anstream::eprintln!(
+            "--pause goes with SRT and WebVTT, and none was read: it had no effect"
+        );
     }
     if tally.entries == 0 {
         let names: Vec<&str> = work.inputs.iter().map(|i| i.name.as_str()).collect();
@@ -85,10 +100,23 @@ pub fn season(args: &Args, season: &SeasonArgs) -> Result<ExitCode, Failure> {
             account::text(&tally, &files, &left_alone, &placed, work.plan.order)
         );
     }
-    let damaged = files.iter().any(|f| f.damaged > 0);
+    let damaged = files.iter().any(|f| f.damaged + f.broken > 0);
     // The process ends here; taking the tables apart piece by piece would only cost time.
     std::mem::forget(knowledge);
     Ok(if damaged { ExitCode::from(2) } else { ExitCode::SUCCESS })
+}
+
+/// Which columns were found, for a person who named others.
+fn columns_there(files: &[FileAccount]) -> String {
+    let told: Vec<String> = files
+        .iter()
+        .filter_map(|f| Some(format!("{} ({})", f.name, f.columns.as_ref()?)))
+        .take(5)
+        .collect();
+    match told.as_slice() {
+        [] => "only tables and JSON Lines have columns, and none was read".to_owned(),
+        told => format!("name one that is there: {}", told.join("; ")),
+    }
 }
 
 fn interrupted(tally: &Tally) -> ExitCode {
@@ -105,10 +133,10 @@ fn finish(
 ) -> Result<Vec<String>, Failure> {
     let args = work.args;
     let about = About {
-        title: args.title.clone(),
-        publisher: args.publisher.clone(),
+        title: args.title().to_owned(),
+        publisher: args.publisher.clone().unwrap_or_else(|| "not said".to_owned()),
         days: tally.days.map(|(first, last)| (first.to_string(), last.to_string())),
-        site: args.site.clone(),
+        site: args.site.clone().unwrap_or_default(),
         care: "Places of kinds listed as sensitive are left out; local codes go before that list."
             .to_owned(),
     };
@@ -122,7 +150,7 @@ fn finish(
     for path in &args.report {
         let form = form_of(path)?;
         let desk = Desk::new(work.knowledge, &work.region);
-        let text = report(&desk, tally, &args.title, form)
+        let text = report(&desk, tally, args.title(), form)
             .map_err(|error| Failure::Write(std::io::Error::other(error)))?;
         whole.push(Whole::of(path, text.as_bytes())?);
     }

@@ -17,6 +17,9 @@ use std::path::{Path, PathBuf};
 use std::sync::Mutex;
 use tempfile::NamedTempFile;
 
+/// The bytes written at once.
+const BUFFER: usize = 1 << 18;
+
 /// How rows are written.
 #[derive(Clone, Debug)]
 pub enum Kind {
@@ -42,12 +45,26 @@ pub enum Piece {
     Archive(Rows),
 }
 
-impl Kind {
-    /// Nothing yet.
-    pub fn empty(&self) -> Maker {
+impl Piece {
+    /// How many bytes it has, with a little room over, where it is bytes.
+    pub fn size(&self) -> usize {
         match self {
-            Self::Objects | Self::Parted => Maker::Bytes(Vec::new()),
-            Self::Table(sign, _) => Maker::Csv(Box::new(Csv::new(*sign))),
+            Self::Bytes(bytes) => bytes.len() + bytes.len() / 8,
+            Self::Columns(_) | Self::Archive(_) => 0,
+        }
+    }
+}
+
+impl Kind {
+    /// Nothing yet, with room for so many bytes.
+    pub fn empty(&self, size: usize) -> Maker {
+        match self {
+            Self::Objects | Self::Parted => Maker::Bytes(Vec::with_capacity(size)),
+            Self::Table(sign, _) => {
+                let mut csv = Box::new(Csv::new(*sign));
+                csv.reserve(size);
+                Maker::Csv(csv)
+            }
             Self::Columns(_, columns) => Maker::Columns(Columns::new(columns)),
             Self::Archive(_) => Maker::Archive(Rows::default()),
         }
@@ -66,7 +83,7 @@ impl Maker {
     /// Adds the rows of an entry.
     pub fn add(&mut self, kind: &Kind, desk: &Desk<'_>, read: &Read<'_>) -> io::Result<()> {
         match (self, kind) {
-            (Self::Bytes(out), Kind::Objects) => object(desk, read, out)?,
+            (Self::Bytes(out), Kind::Objects) => object(desk, read, out),
             (Self::Csv(out), Kind::Table(_, of)) => rows(*of, desk, read, out.as_mut()),
             (Self::Columns(out), Kind::Columns(of, _)) => rows(*of, desk, read, out),
             (Self::Archive(out), Kind::Archive(archive)) => archive.rows(desk, read, out),
@@ -84,13 +101,13 @@ impl Maker {
     }
 
     /// What was gathered.
-    pub fn done(self) -> io::Result<Piece> {
-        Ok(match self {
+    pub fn done(self) -> Piece {
+        match self {
             Self::Bytes(bytes) => Piece::Bytes(bytes),
             Self::Csv(csv) => Piece::Bytes(csv.into_bytes()),
             Self::Columns(columns) => Piece::Columns(columns),
             Self::Archive(rows) => Piece::Archive(rows),
-        })
+        }
     }
 }
 
@@ -231,8 +248,12 @@ impl Whole {
     }
 }
 
+fn site(args: &SeasonArgs) -> &str {
+    args.site.as_deref().unwrap_or_default()
+}
+
 fn row_of(args: &SeasonArgs) -> RowOf {
-    match args.rows {
+    match args.rows.unwrap_or(RowsOf::Mark) {
         RowsOf::Mark => RowOf::Mark,
         RowsOf::Bird => RowOf::Bird,
     }
@@ -247,26 +268,9 @@ fn kind(args: &SeasonArgs, format: TableFormat, lexicon: &Lexicon) -> Kind {
         TableFormat::Tsv => Kind::Table(b'\t', of),
         TableFormat::Parquet => Kind::Columns(of, columns(of, lexicon)),
         TableFormat::Dwca => {
-            Kind::Archive(Box::new(Archive::new(lexicon, args.exact_places, &args.site)))
+            Kind::Archive(Box::new(Archive::new(lexicon, args.exact_places, site(args))))
         }
     }
-}
-
-fn format_of(path: &Path, args: &SeasonArgs) -> Result<TableFormat, Failure> {
-    let ending = path.extension().map(|e| e.to_string_lossy().to_ascii_lowercase());
-    Ok(match ending.as_deref() {
-        Some("jsonl" | "ndjson") => TableFormat::Jsonl,
-        Some("csv") => TableFormat::Csv,
-        Some("tsv" | "tab") => TableFormat::Tsv,
-        Some("parquet") => TableFormat::Parquet,
-        Some("zip") => TableFormat::Dwca,
-        _ => args.format.ok_or_else(|| {
-            Failure::Bad(
-                format!("the ending of {} does not say how to write it", path.display()),
-                "end it in .jsonl, .csv, .tsv, .parquet or .zip, or add --format".to_owned(),
-            )
-        })?,
-    })
 }
 
 /// The true paths of all files that will be written.
@@ -296,29 +300,21 @@ pub fn targets(args: &SeasonArgs) -> Result<Vec<PathBuf>, Failure> {
 /// Opens every output that is asked for.
 pub fn open(args: &SeasonArgs, lexicon: &Lexicon) -> Result<Vec<Output>, Failure> {
     let mut out = Vec::new();
-    for path in &args.out {
-        let format = format_of(path, args)?;
-        if args.split && format != TableFormat::Jsonl {
-            return Err(Failure::Bad(
-                "--split writes JSON Lines only".to_owned(),
-                "end the output in .jsonl".to_owned(),
-            ));
-        }
-        let kind = kind(args, format, lexicon);
-        let place = Placed::new(path)?;
-        out.push(Output::new(kind, place)?);
+    let formats = args.formats()?;
+    for (path, format) in args.out.iter().zip(&formats) {
+        let kind = kind(args, *format, lexicon);
+        out.push(Output::new(kind, Placed::new(path)?)?);
     }
-    let for_people = !args.report.is_empty() || args.account.is_some();
-    if args.out.is_empty() && (!for_people || args.format.is_some()) {
-        let format = args.format.unwrap_or(TableFormat::Jsonl);
+    if let (true, Some(format)) = (args.out.is_empty(), formats.first()) {
         if matches!(format, TableFormat::Parquet | TableFormat::Dwca) {
             return Err(Failure::Bad(
                 "this format can't be written to standard output".to_owned(),
                 "name a file with --out".to_owned(),
             ));
         }
-        let kind = kind(args, format, lexicon);
-        out.push(Output { kind, sink: Sink::Stream(Box::new(BufWriter::new(io::stdout()))) });
+        let kind = kind(args, *format, lexicon);
+        let stream = BufWriter::with_capacity(BUFFER, io::stdout());
+        out.push(Output { kind, sink: Sink::Stream(Box::new(stream)) });
     }
     for one in &mut out {
         one.head(lexicon)?;
@@ -342,7 +338,7 @@ impl Output {
                 };
                 Sink::Archive { place: Box::new(place), occurrences: file()?, facts: file()? }
             }
-            _ => Sink::File(BufWriter::with_capacity(1 << 18, place)),
+            _ => Sink::File(BufWriter::with_capacity(BUFFER, place)),
         };
         Ok(Self { kind, sink })
     }

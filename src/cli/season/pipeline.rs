@@ -6,7 +6,7 @@ use super::SeasonArgs;
 use super::inputs::{Input, Opened, open};
 use super::outputs::{Kind, Output, Piece};
 use crate::cli::failure::Failure;
-use rectrix::entries::{self, Broken, Entry, Heading, Plan, Remark, Sink, Use};
+use rectrix::entries::{self, Broken, Entry, Format, Heading, Plan, Remark, Sink, Use};
 use rectrix::knowledge::Knowledge;
 use rectrix::season::tally::Keep;
 use rectrix::season::{Desk, Tally};
@@ -18,7 +18,8 @@ use std::sync::{Arc, Mutex};
 use std::thread;
 use std::time::Duration;
 
-/// The text and the entries of a batch.
+/// The text and the entries of a batch. What is made of it may be thirty times as long, and a few batches for
+/// each thread are in memory.
 const BATCH_BYTES: usize = 32 * 1024;
 const BATCH_ENTRIES: usize = 128;
 /// The most remarks kept.
@@ -48,6 +49,8 @@ pub fn stopped() -> bool {
 pub struct FileAccount {
     /// The file.
     pub name: String,
+    /// Its format.
+    pub format: Format,
     /// What it is: format, encoding.
     pub what: String,
     /// Which columns were taken for what.
@@ -68,6 +71,8 @@ pub struct FileAccount {
     pub noteless: (u64, u64),
     /// How many remarks are of lines that could not be decoded.
     pub damaged: u64,
+    /// How many are of lines that are not of the file's format, and were kept as they stand.
+    pub broken: u64,
 }
 
 struct Job {
@@ -126,9 +131,10 @@ pub fn run(
             let (waiting, done, kinds) = (Arc::clone(&waiting), done.clone(), kinds.clone());
             scope.spawn(move || {
                 let desk = Desk::new(work.knowledge, &work.region);
+                let mut sizes = vec![0; kinds.len()];
                 // The lock is held while waiting, and only then.
                 while let Some(job) = next(&waiting) {
-                    if done.send(read(&desk, &kinds, job, work)).is_err() {
+                    if done.send(read(&desk, &kinds, &mut sizes, job, work)).is_err() {
                         return;
                     }
                 }
@@ -156,9 +162,11 @@ fn next(waiting: &Mutex<Receiver<Job>>) -> Option<Job> {
     waiting.lock().ok()?.recv().ok()
 }
 
-fn read(desk: &Desk<'_>, kinds: &[Kind], job: Job, work: &Work<'_>) -> Done {
+/// Reads a batch and makes its rows. `sizes` tells how long the rows of the batch before were: those of the
+/// next are of much the same length.
+fn read(desk: &Desk<'_>, kinds: &[Kind], sizes: &mut [usize], job: Job, work: &Work<'_>) -> Done {
     let mut tally = Tally::default();
-    let mut makers: Vec<_> = kinds.iter().map(Kind::empty).collect();
+    let mut makers: Vec<_> = kinds.iter().zip(&*sizes).map(|(k, size)| k.empty(*size)).collect();
     let mut failed = None;
     for entry in &job.entries {
         if work.args.split {
@@ -177,8 +185,11 @@ fn read(desk: &Desk<'_>, kinds: &[Kind], job: Job, work: &Work<'_>) -> Done {
     }
     let pieces = match failed {
         Some(error) => Err(error),
-        None => makers.into_iter().map(super::outputs::Maker::done).collect(),
+        None => Ok(makers.into_iter().map(super::outputs::Maker::done).collect::<Vec<_>>()),
     };
+    for (size, piece) in sizes.iter_mut().zip(pieces.iter().flatten()) {
+        *size = piece.size();
+    }
     Done { number: job.number, pieces, tally, place: job.place }
 }
 
@@ -231,7 +242,7 @@ impl Batches {
             number: self.number,
             file: Arc::clone(&self.file),
             entries: std::mem::take(&mut self.entries),
-            place: self.before + self.place,
+            place: self.before.saturating_add(self.place),
         };
         self.number += 1;
         self.bytes = 0;
@@ -268,7 +279,11 @@ impl Sink for Batches {
             return;
         }
         self.account.remark_count += 1;
-        self.account.damaged += u64::from(remark.what == entries::Trouble::Undecodable);
+        match remark.what {
+            entries::Trouble::Undecodable => self.account.damaged += 1,
+            entries::Trouble::NoObject(_) | entries::Trouble::Unclosed => self.account.broken += 1,
+            _ => {}
+        }
         if self.account.remarks.len() < MOST_REMARKS {
             self.account.remarks.push(remark);
         }
@@ -309,6 +324,7 @@ fn part_all(
         batches.place = 0;
         batches.account = FileAccount {
             name: input.name.clone(),
+            format,
             what: format!("{}, {}", format.name(), encoding.name()),
             ..FileAccount::default()
         };
