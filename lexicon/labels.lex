@@ -1,7 +1,8 @@
 # The labels of account lines. `role heading`: facts told apart by the program; `shared`: marks of every
 # form; `part`: marks of every form, said of the part that `subject` names; `look-alike`: another species
 # and its marks. Any other label is a form of its own. `weight` of a word in the label of a form: how
-# often such birds are met and described, against an adult (own estimate).
+# often such birds are met and described, against an adult male in breeding dress (own estimate: most notes
+# are of birds in full colour).
 
 label family
   role heading
@@ -74,27 +75,27 @@ label lookalike
   means a species taken for it, and what that one shows
 
 form-word juvenile
-  weight 0.35
+  weight 0.2
   means in its first plumage
 
 form-word immature
-  weight 0.4
+  weight 0.22
   means not yet adult
 
 form-word first-winter
-  weight 0.4
+  weight 0.22
   means in its first winter
 
 form-word eclipse
-  weight 0.3
+  weight 0.2
   means in the dull plumage of late summer
 
 form-word non-breeding
-  weight 0.7
+  weight 0.4
   means outside the breeding season
 
 form-word female
-  weight 0.85
+  weight 0.55
   means female
 
 form-word form

@@ -37,6 +37,10 @@ weight step-down
   value 0.6
   means a statement about a greater whole says less of a part
 
+weight whole-bird
+  value 0.03
+  means "overall brown and white" says little of the belly alone, and accounts state the parts; own estimate
+
 weight beside
   value 0.04
   means people mistake a part for its neighbour now and then
@@ -199,6 +203,19 @@ weight other-month
 
 # Aspects with so many words that an account can't hold all, and any one of them is seldom said of a bird
 # whose account does not have it: the chance of that, where a word it has gets `hit`. Own estimates.
+
+weight whole-reach
+  value 1
+  means "all black" is said of what is black all over: the share of it counts once more; own estimate
+
+weight marking-ground
+  value 0.5
+  means "black stripes" are sought among markings, yet dark ground between pale marks is called so too; own estimate
+
+# How much of a part is meant: `whole` is said of all of it, so that the colour is its ground.
+reach whole
+  words all, entirely, mostly, nearly-all, overall, uniformly, covered, extensive, unbroken, three-quarters
+  means of the whole part
 
 silence behaviour
   value 0.06

@@ -161,7 +161,7 @@ fn correction(#[case] note: &str, #[case] expected: &str) {
 #[case("think it was a wheatear", "")]
 #[case(
     "between a sparrow and a robin",
-    "bird size bigger-than-sparrow-eu; bird size smaller-than-european-robin"
+    "bird size bigger-than-sparrow-of-europe; bird size smaller-than-european-robin"
 )]
 #[case("half the size of a crow", "bird size half-the-size-of-carrion-crow")]
 #[case("nine inches long", "bird size 23-cm")]
@@ -392,5 +392,16 @@ fn marks_of_the_part_just_named(#[case] note: &str, #[case] expected: &str) {
 #[case("hanging legs pink", "legs behaviour droop; legs colour pink")]
 #[case("bobs tail, brown above", "tail behaviour bob; upperparts colour brown")]
 fn words_that_belong_together(#[case] note: &str, #[case] expected: &str) {
+    check("north-america", note, expected);
+}
+
+#[rstest]
+#[case("the belly was not white but cream", "belly colour white absent; belly colour cream")]
+#[case("legs not black more dark brown", "legs colour black absent; legs colour brown")]
+#[case("a bird not dark more of a slate grey", "bird colour dark absent; bird colour slate-grey")]
+#[case("a lighter, more orange beak", "bill colour orange; bill colour pale")]
+#[case("a black n white bird", "bird colour black; bird colour white")]
+#[case("mebbe a red rump", "rump colour red hedged")]
+fn denied_and_set_right(#[case] note: &str, #[case] expected: &str) {
     check("north-america", note, expected);
 }

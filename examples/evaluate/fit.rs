@@ -4,8 +4,9 @@
 //! A statement ("wing black") is drawn from one of the colours that the bird's form shows; from which is not
 //! known, so it is shared out among them by how likely each is (expectation), and the tables are counted from
 //! the shares (maximisation), again and again. Where there are few statements a table stays near what it
-//! is without them: names on one part near those of the colour anywhere, those near what colours like it
-//! are called, parts near the tree of parts.
+//! is without them: names on one part near those of the colour anywhere, those near what it and colours like
+//! it are called by own estimate (`called` entries of the lexicon) and by what is said of those, parts near
+//! the tree of parts.
 
 use crate::tables;
 use crate::trial::{Birds, Kinds};

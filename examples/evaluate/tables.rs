@@ -10,13 +10,17 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::fmt::Write;
 
 /// Statements that the names of colours near it count for, in the names of a colour.
-const NEAR_KNOWN: f64 = 60.0;
+const NEAR_KNOWN: f64 = 100.0;
 /// How near that is (CIEDE2000).
-const NEAR: f64 = 8.0;
-/// Statements that nearness alone counts for beside the names of colours near by.
-const NEARNESS_KNOWN: f64 = 50.0;
+const NEAR: f64 = 5.0;
+/// Statements that own estimates count for beside the names of colours near by.
+const ESTIMATE_KNOWN: f64 = 100.0;
 /// Statements that a colour anywhere on a bird counts for, in its names on one part.
 const ANYWHERE_KNOWN: f64 = 30.0;
+/// By how much, at most, own estimates move a name from a colour anywhere to that colour on one part.
+const MOST_MOVED: f64 = 10.0;
+/// The least estimate of a name that is told apart from none.
+const LEAST_ESTIMATE: f32 = 1e-6;
 /// Statements that the tree of parts counts for, in what is meant by a part.
 const TREE_KNOWN: f64 = 20.0;
 /// Statements of a colour below which its names are not listed: anywhere, and on one part.
@@ -126,7 +130,7 @@ fn known(
         let share = |(at, around): (usize, &Around)| {
             let times = |o: usize| counts.names[o].get(name).copied().unwrap_or(0.0);
             let sum: f64 = around.near.iter().map(|&(o, weight)| weight * times(o)).sum();
-            (sum + NEARNESS_KNOWN * f64::from(base[at])) / (around.said + NEARNESS_KNOWN)
+            (sum + ESTIMATE_KNOWN * f64::from(base[at])) / (around.said + ESTIMATE_KNOWN)
         };
         around.iter().enumerate().map(share).collect()
     };
@@ -138,6 +142,7 @@ pub fn names(counts: &Counts, lexicon: &Lexicon, now: &Chances<'_>, base: &Chanc
     let all: BTreeSet<Name> = counts.names.iter().flat_map(BTreeMap::keys).copied().collect();
     let all: Vec<Name> = all.into_iter().collect();
     let known = known(counts, &all, lexicon, now, base);
+    let estimates: Vec<Vec<f32>> = all.iter().map(|name| base.names_of(*name)).collect();
     let palette = &now.forms.palette;
     let wide: BTreeMap<(Name, Name), usize> = anywhere(palette).collect();
     let said = |at: usize| counts.names[at].values().sum::<f64>();
@@ -151,17 +156,24 @@ pub fn names(counts: &Counts, lexicon: &Lexicon, now: &Chances<'_>, base: &Chanc
         if said(at) < least || is_kept(lexicon, "naming", id) {
             continue;
         }
-        let share = |(name, known): (&Name, &Vec<f64>)| {
+        let share = |((name, known), estimate): ((&Name, &Vec<f64>), &Vec<f32>)| {
             let times = |at: usize| counts.names[at].get(name).copied().unwrap_or(0.0);
             let anywhere = (times(wide) + NEAR_KNOWN * known[wide]) / (said(wide) + NEAR_KNOWN);
             let share = if hue.part.is_some() {
-                (times(at) + ANYWHERE_KNOWN * anywhere) / (said(at) + ANYWHERE_KNOWN)
+                // What is called otherwise on this part by own estimate.
+                let moved = f64::from(estimate[at] / estimate[wide].max(LEAST_ESTIMATE));
+                let known = anywhere * moved.clamp(1.0 / MOST_MOVED, MOST_MOVED);
+                (times(at) + ANYWHERE_KNOWN * known) / (said(at) + ANYWHERE_KNOWN)
             } else {
                 anywhere
             };
             (share, lexicon.names.text(*name))
         };
-        let mut shares: Vec<(f64, &str)> = all.iter().zip(&known).map(share).collect();
+        let mut shares: Vec<(f64, &str)> =
+            all.iter().zip(&known).zip(&estimates).map(share).collect();
+        // What was moved on one part may come to more than all.
+        let sum = shares.iter().map(|(share, _)| share).sum::<f64>().max(1.0);
+        shares.iter_mut().for_each(|(share, _)| *share /= sum);
         shares.retain(|(share, _)| *share >= LEAST_SHARE);
         shares.sort_by(|a, b| b.0.total_cmp(&a.0).then(a.1.cmp(b.1)));
         let items = shares.iter().map(|(share, name)| format!("{name} {:.0}", 100.0 * share));

@@ -117,10 +117,28 @@ bird-word both-of-them
   only-before :where, :with, :colour, :pattern, :be, :have
   means   every bird of the note
 
+and n
+  only-after  :colour, :area, :pattern, :shape
+  only-before :colour, :area, :pattern, :shape, :tone, :det
+  means       and, as it is typed in haste
+
 but but
   also    although, though, however, yet, while, whereas, except for, except, apart from, other than, aside from
   also    besides, save for, with the exception of, whilst, excepting, in contrast to, but for, excluding
   means   sets one thing against another
+
+but more
+  hidden      yes
+  also        more, rather
+  only-after  :colour, :tone
+  only-before :colour, :tone
+  means       sets one colour against another: not dark more grey
+
+but more-of-a
+  hidden      yes
+  also        more of a, more like
+  only-before :colour, :tone
+  means       the same
 
 between between
   also    in between, somewhere between, intermediate between, midway between
@@ -152,7 +170,7 @@ hedge sort-of
   means   nearly; before a kind of bird it says that the species is open
 
 hedge maybe
-  also    perhaps, possibly, probably, presumably, apparently, likely, i think, i believe, i guess, i suppose, i thought
+  also    perhaps, mebbe, prolly, possibly, probably, presumably, apparently, likely, i think, i believe, i guess, i suppose, i thought
   also    seemingly, might have, may have, could have, not sure if, not sure whether, unsure if, sorta
   also    kinda, more or less, think it had, think it was, looked like it had, as far as i could tell, if anything
   also    seemed to have, appeared to have, looked as if it had, suspect, suspected, suspicion of, impression of
@@ -185,7 +203,7 @@ like like
 
 negator no
   also    anything but
-  also    not a single, not one, not, without, lacked, lacks, lacking, lack of, minus, w/ o, devoid of, free of, without any, no sign of, no trace of
+  also    not a single, not one, not, no not, without, lacked, lacks, lacking, lack of, minus, w/ o, devoid of, free of, without any, no sign of, no trace of
   also    no hint of, no obvious, nor any, never, isn't, aren't, wasn't, weren't, hasn't, haven't, hadn't, doesn't have
   also    did not have, didn't have, does not have, do not have, don't have, no visible, no real, no evidence of, absence of
   also    nothing, none of the, neither, not any, not a, isnt, wasnt, didnt have, doesnt have, didn't show, without a
@@ -306,6 +324,7 @@ unseen couldnt-see
   also    couldn't judge, could not judge, couldn't tell about, hard to see, didn't note, did not note, can't tell
   also    haven't seen, hadn't seen, wasn't able to see, never got to see, never got a look at, couldn't see any of
   also    never managed to see, no clear view of, didn't manage to see, i couldn't see, didn't get to look at, never noticed
+  also    i never noticed, never clocked, i never clocked, didn't clock, never caught, i never caught, i didn't notice
   means   could not be seen
 
 unseen hidden-from-view

@@ -85,7 +85,8 @@ yardstick black-headed-gull
   mass    284.0
   means   the Black-headed Gull; mass: AVONET (Tobias et al. 2022)
 
-yardstick blackbird-na
+yardstick blackbird-of-north-america
+  hidden  yes
   also    blackbird
   region  north-america
   mass    50.8
@@ -103,13 +104,15 @@ yardstick brown-headed-cowbird
   mass    40.3
   means   the Brown-headed Cowbird; mass: AVONET (Tobias et al. 2022)
 
-yardstick bunting-eu
+yardstick bunting-of-europe
+  hidden  yes
   also    bunting
   region  europe
   mass    18.4
   means   loose word; the Common Reed Bunting is taken; mass: AVONET (Tobias et al. 2022)
 
-yardstick bunting-na
+yardstick bunting-of-north-america
+  hidden  yes
   also    bunting
   region  north-america
   mass    14.7
@@ -296,7 +299,8 @@ yardstick double-crested-cormorant
   mass    1806.5
   means   the Double-crested Cormorant; mass: AVONET (Tobias et al. 2022)
 
-yardstick dove-eu
+yardstick dove-of-europe
+  hidden  yes
   also    dove
   region  europe
   mass    149.0
@@ -323,13 +327,15 @@ yardstick dunnock
   mass    20.2
   means   the Dunnock; mass: AVONET (Tobias et al. 2022)
 
-yardstick eagle-eu
+yardstick eagle-of-europe
+  hidden  yes
   also    eagle
   region  europe
   mass    4248.0
   means   loose word; the Golden Eagle is taken; mass: AVONET (Tobias et al. 2022)
 
-yardstick eagle-na
+yardstick eagle-of-north-america
+  hidden  yes
   also    eagle
   region  north-america
   mass    4700.6
@@ -353,13 +359,15 @@ yardstick eastern-towhee
   mass    40.0
   means   the Eastern Towhee; mass: AVONET (Tobias et al. 2022)
 
-yardstick egret-eu
+yardstick egret-of-europe
+  hidden  yes
   also    egret
   region  europe
   mass    312.0
   means   loose word; the Little Egret is taken; mass: AVONET (Tobias et al. 2022)
 
-yardstick egret-na
+yardstick egret-of-north-america
+  hidden  yes
   also    egret
   region  north-america
   mass    871.3
@@ -495,13 +503,15 @@ yardstick fieldfare
   mass    106.0
   means   the Fieldfare; mass: AVONET (Tobias et al. 2022)
 
-yardstick finch-eu
+yardstick finch-of-europe
+  hidden  yes
   also    finch
   region  europe
   mass    23.8
   means   loose word; the Common Chaffinch is taken; mass: AVONET (Tobias et al. 2022)
 
-yardstick finch-na
+yardstick finch-of-north-america
+  hidden  yes
   also    finch
   region  north-america
   mass    21.4
@@ -523,13 +533,15 @@ yardstick golden-eagle
   mass    4248.0
   means   the Golden Eagle; mass: AVONET (Tobias et al. 2022)
 
-yardstick goose-eu
+yardstick goose-of-europe
+  hidden  yes
   also    goose, geese
   region  europe
   mass    3302.4
   means   loose word; the Greylag Goose is taken; mass: AVONET (Tobias et al. 2022)
 
-yardstick goose-na
+yardstick goose-of-north-america
+  hidden  yes
   also    goose, geese
   region  north-america
   mass    2811.7
@@ -599,13 +611,15 @@ yardstick greylag-goose
   mass    3302.4
   means   the Greylag Goose; mass: AVONET (Tobias et al. 2022)
 
-yardstick gull-eu
+yardstick gull-of-europe
+  hidden  yes
   also    gull, seagull
   region  europe
   mass    1091.0
   means   loose word; the Herring Gull is taken; mass: AVONET (Tobias et al. 2022)
 
-yardstick gull-na
+yardstick gull-of-north-america
+  hidden  yes
   also    gull, seagull
   region  north-america
   mass    516.3
@@ -616,13 +630,15 @@ yardstick hairy-woodpecker
   mass    62.7
   means   the Hairy Woodpecker; mass: AVONET (Tobias et al. 2022)
 
-yardstick hawk-eu
+yardstick hawk-of-europe
+  hidden  yes
   also    hawk
   region  europe
   mass    220.8
   means   loose word; the Eurasian Sparrowhawk is taken; mass: AVONET (Tobias et al. 2022)
 
-yardstick hawk-na
+yardstick hawk-of-north-america
+  hidden  yes
   also    hawk
   region  north-america
   mass    1101.2
@@ -764,13 +780,15 @@ yardstick osprey
   mass    1483.2
   means   the Osprey; mass: AVONET (Tobias et al. 2022)
 
-yardstick owl-eu
+yardstick owl-of-europe
+  hidden  yes
   also    owl
   region  europe
   mass    472.5
   means   loose word; the Tawny Owl is taken; mass: AVONET (Tobias et al. 2022)
 
-yardstick owl-na
+yardstick owl-of-north-america
+  hidden  yes
   also    owl
   region  north-america
   mass    1354.5
@@ -859,13 +877,15 @@ yardstick sandhill-crane
   mass    4296.2
   means   the Sandhill Crane; mass: AVONET (Tobias et al. 2022)
 
-yardstick sandpiper-eu
+yardstick sandpiper-of-europe
+  hidden  yes
   also    sandpiper
   region  europe
   mass    48.0
   means   loose word; the Common Sandpiper is taken; mass: AVONET (Tobias et al. 2022)
 
-yardstick sandpiper-na
+yardstick sandpiper-of-north-america
+  hidden  yes
   also    sandpiper
   region  north-america
   mass    40.4
@@ -906,13 +926,15 @@ yardstick song-thrush
   mass    67.7
   means   the Song Thrush; mass: AVONET (Tobias et al. 2022)
 
-yardstick sparrow-eu
+yardstick sparrow-of-europe
+  hidden  yes
   also    sparrow
   region  europe
   mass    26.5
   means   loose word; the House Sparrow is taken; mass: AVONET (Tobias et al. 2022)
 
-yardstick sparrow-na
+yardstick sparrow-of-north-america
+  hidden  yes
   also    sparrow
   region  north-america
   mass    21.9
@@ -949,19 +971,22 @@ yardstick tern
   mass    129.2
   means   loose word; the Common Tern is taken; mass: AVONET (Tobias et al. 2022)
 
-yardstick thrush-eu
+yardstick thrush-of-europe
+  hidden  yes
   also    thrush
   region  europe
   mass    67.7
   means   loose word; the Song Thrush is taken; mass: AVONET (Tobias et al. 2022)
 
-yardstick thrush-na
+yardstick thrush-of-north-america
+  hidden  yes
   also    thrush
   region  north-america
   mass    30.1
   means   loose word; the Hermit Thrush is taken; mass: AVONET (Tobias et al. 2022)
 
-yardstick tit-eu
+yardstick tit-of-europe
+  hidden  yes
   also    tit
   region  europe
   mass    11.1
@@ -989,13 +1014,15 @@ yardstick vireo
   mass    16.1
   means   loose word; the Red-eyed Vireo is taken; mass: AVONET (Tobias et al. 2022)
 
-yardstick warbler-eu
+yardstick warbler-of-europe
+  hidden  yes
   also    warbler
   region  europe
   mass    8.7
   means   loose word; the Willow Warbler is taken; mass: AVONET (Tobias et al. 2022)
 
-yardstick warbler-na
+yardstick warbler-of-north-america
+  hidden  yes
   also    warbler
   region  north-america
   mass    10.2
@@ -1041,19 +1068,22 @@ yardstick wood-duck
   mass    657.6
   means   the Wood Duck; mass: AVONET (Tobias et al. 2022)
 
-yardstick woodpecker-eu
+yardstick woodpecker-of-europe
+  hidden  yes
   also    woodpecker
   region  europe
   mass    74.9
   means   loose word; the Great Spotted Woodpecker is taken; mass: AVONET (Tobias et al. 2022)
 
-yardstick woodpecker-na
+yardstick woodpecker-of-north-america
+  hidden  yes
   also    woodpecker
   region  north-america
   mass    62.7
   means   loose word; the Hairy Woodpecker is taken; mass: AVONET (Tobias et al. 2022)
 
-yardstick wren-na
+yardstick wren-of-north-america
+  hidden  yes
   also    wren
   region  north-america
   mass    10.9

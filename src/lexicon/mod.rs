@@ -145,7 +145,7 @@ impl Lexicon {
 }
 
 /// Kinds of entries that are not kinds of words; each has its own reader.
-pub const OTHER_ENTRIES: [&str; 25] = [
+pub const OTHER_ENTRIES: [&str; 27] = [
     "covers",
     "looked-at",
     "short-names",
@@ -158,6 +158,8 @@ pub const OTHER_ENTRIES: [&str; 25] = [
     "weight",
     "meant",
     "naming",
+    "called",
+    "reach",
     "spoken",
     "spoken-of",
     "gauge",

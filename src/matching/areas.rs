@@ -107,6 +107,8 @@ enum Relation {
     Within(f32),
     /// That many steps above it.
     Above(u8),
+    /// The whole bird.
+    Whole,
     /// Another part of the same part of the bird.
     Beside,
     /// Another of the main parts.
@@ -129,6 +131,9 @@ impl Relation {
             return Self::Within(share);
         }
         if topography.covers(stated, said) {
+            if !topography.parent(stated).is_some() {
+                return Self::Whole;
+            }
             let (mut at, mut steps) = (said, 0);
             while at != stated {
                 at = topography.parent(at);
@@ -151,6 +156,7 @@ impl Relation {
             Self::Same => 1.0,
             Self::Within(share) => share.min(0.5) + weights.elsewhere,
             Self::Above(steps) => weights.whole * weights.step_down.powi(i32::from(*steps)),
+            Self::Whole => weights.whole_bird,
             Self::Beside | Self::Main => weights.beside,
             Self::Elsewhere => weights.elsewhere,
         }
@@ -162,7 +168,7 @@ impl Relation {
         match self {
             Self::Same => 1.0,
             Self::Within(_) => 0.6,
-            Self::Above(_) => 0.5,
+            Self::Above(_) | Self::Whole => 0.5,
             Self::Beside => 0.15,
             Self::Main | Self::Elsewhere => 0.0,
         }

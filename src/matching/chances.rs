@@ -1,13 +1,13 @@
 //! How likely a statement is, said of a bird of each form.
 
 use super::areas::Areas;
-use super::forms::{Form, Forms};
+use super::forms::{Form, Forms, ShownColour};
 use super::gauges::Gauges;
 use super::groups::{Groups, Spread};
 use super::layout::Layout;
 use super::likeness::{Likeness, Relation};
 use super::naming::Naming;
-use super::question::{Aspects, Question};
+use super::question::{Aspects, Question, Reach};
 use super::sizes::Sizes;
 use super::weights::Weights;
 use crate::knowledge::Knowledge;
@@ -55,12 +55,13 @@ impl<'a> Chances<'a> {
             Some(layout) => (layout.areas, Some(layout.naming), layout.talk),
             None => (Areas::of(lexicon, &weights), None, Vec::new()),
         };
-        let forms = Forms::of(lexicon, &areas, &weights, &knowledge.accounts);
+        let aspects = Aspects::of(lexicon);
+        let forms = Forms::of(lexicon, &areas, &aspects, &weights, &knowledge.accounts);
         let naming = Naming::of(lexicon, &weights, forms.palette.clone(), naming);
         let mut out = Self {
             knowledge,
             weights,
-            aspects: Aspects::of(lexicon),
+            aspects,
             likeness: Likeness::of(lexicon),
             gauges: Gauges::of(lexicon),
             sizes: Sizes::of(lexicon),
@@ -196,7 +197,7 @@ impl<'a> Chances<'a> {
             let (mut right_tone, mut any_tone) = (0.0, f32::MIN_POSITIVE);
             for shown in self.forms.colours(form) {
                 let colour = usize::from(shown.colour);
-                let weight = shown.weight * meant[usize::from(shown.area)];
+                let weight = self.sought(shown, question.reach) * meant[usize::from(shown.area)];
                 let chance = column[colour];
                 named += weight * self.striking[colour] * chance;
                 all += weight;
@@ -206,12 +207,24 @@ impl<'a> Chances<'a> {
                 }
             }
             let mut chance = named / all * self.marking(form, question.area);
+            if question.reach == Reach::Whole {
+                chance *= (named / all).powf(weights.whole_reach);
+            }
             if toned.is_some() {
                 let fits = right_tone / any_tone;
                 chance *= weights.tone_slip + (1.0 - weights.tone_slip) * fits;
             }
             if self.denies_colour(form, question) { chance * weights.denied_colour } else { chance }
         })
+    }
+
+    /// How much a colour counts for one that is said: of markings those of markings are meant.
+    fn sought(&self, shown: &ShownColour, reach: Reach) -> f32 {
+        match (reach, shown.marking) {
+            (Reach::Marking, true) => shown.weight / self.weights.marking_colour,
+            (Reach::Marking, false) => shown.weight * self.weights.marking_ground,
+            _ => shown.weight,
+        }
     }
 
     fn denies_colour(&self, form: &Form, question: &Question) -> bool {
@@ -230,8 +243,14 @@ impl<'a> Chances<'a> {
         }
         let mut shown: f32 = 0.0;
         let mut denied = false;
-        for one in self.forms.colours(form).iter().filter(|c| usize::from(c.area) == area) {
-            shown = shown.max(one.weight);
+        for one in self.forms.colours(form) {
+            let stated = usize::from(one.area);
+            if stated == area {
+                shown = shown.max(one.weight);
+            } else if one.marking || self.areas.optional(stated) {
+                // A crescent by the eye goes for a ring, a patch in the wing for a bar.
+                shown = shown.max(one.weight * self.areas.meant(area)[stated]);
+            }
         }
         for one in self.forms.values(form).iter().filter(|v| usize::from(v.area) == area) {
             if one.absent {

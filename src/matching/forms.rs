@@ -1,6 +1,7 @@
 //! What every form of every species shows, laid out flat for comparing.
 
 use super::areas::Areas;
+use super::question::{Aspects, Reach};
 use super::weights::Weights;
 use crate::accounts::{Account, Accounts};
 use crate::lexicon::Lexicon;
@@ -19,6 +20,8 @@ pub struct ShownColour {
     pub colour: u16,
     /// Ground colour 1, colour of a marking less.
     pub weight: f32,
+    /// Whether it is the colour of a marking.
+    pub marking: bool,
 }
 
 /// A colour as it is shown: what it is called may depend on the part that has it.
@@ -81,14 +84,19 @@ enum Item {
 
 impl Forms {
     /// Lays out all accounts.
-    pub fn of(lexicon: &Lexicon, areas: &Areas, weights: &Weights, accounts: &Accounts) -> Self {
+    pub fn of(
+        lexicon: &Lexicon,
+        areas: &Areas,
+        aspects: &Aspects,
+        weights: &Weights,
+        accounts: &Accounts,
+    ) -> Self {
         let mut out = Self::default();
         let mut places: FxHashMap<Hue, u16> = FxHashMap::default();
-        let colour = lexicon.names.find("colour");
         let items: Vec<Item> = accounts
             .pool
             .iter()
-            .map(|one| item(lexicon, areas, weights, one, colour, &mut out.palette, &mut places))
+            .map(|one| item(areas, aspects, weights, one, lexicon, &mut out.palette, &mut places))
             .collect();
         let traits =
             |a: &Account| a.forms.iter().map(|f| f.traits.len() + a.shared.len()).sum::<usize>();
@@ -136,11 +144,11 @@ impl Forms {
 }
 
 fn item(
-    lexicon: &Lexicon,
     areas: &Areas,
+    aspects: &Aspects,
     weights: &Weights,
     one: &Trait,
-    colour: Name,
+    lexicon: &Lexicon,
     palette: &mut Vec<Hue>,
     places: &mut FxHashMap<Hue, u16>,
 ) -> Item {
@@ -148,7 +156,7 @@ fn item(
         return Item::Idle;
     };
     let absent = one.polarity == Polarity::Absent;
-    if one.aspect == colour && !absent {
+    if one.aspect == aspects.colour && !absent {
         let value = one.value.term();
         if !value.is_some() {
             return Item::Idle;
@@ -162,7 +170,9 @@ fn item(
         };
         place(Name::NONE);
         let at = place(areas.main_part(usize::from(area)));
-        return Item::Colour(ShownColour { area, colour: at, weight: colour_weight(one, weights) });
+        let marking = aspects.reach(one) == Reach::Marking;
+        let weight = colour_weight(one, marking, weights);
+        return Item::Colour(ShownColour { area, colour: at, weight, marking });
     }
     let value = match &one.value {
         Value::Term(term) => *term,
@@ -172,8 +182,7 @@ fn item(
 }
 
 /// The colour of an edge, a tip or a marking counts for less than the ground; a doubted one too.
-fn colour_weight(one: &Trait, weights: &Weights) -> f32 {
-    let marking = one.position.is_some() || one.extent.is_some();
+fn colour_weight(one: &Trait, marking: bool, weights: &Weights) -> f32 {
     let ground = if marking { weights.marking_colour } else { 1.0 };
     if one.certainty == Certainty::Hedged { ground * 0.8 } else { ground }
 }

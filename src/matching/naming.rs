@@ -26,6 +26,9 @@ pub struct Table {
     common: Vec<Vec<f32>>,
 }
 
+/// For each colour, names and their chances.
+type Lists = FxHashMap<Hue, Vec<(Name, f32)>>;
+
 /// The chances of names for the colours of a palette.
 #[derive(Debug)]
 pub struct Naming {
@@ -33,7 +36,10 @@ pub struct Naming {
     palette: Vec<Hue>,
     spoken: Vec<(Name, f32)>,
     shares: FxHashMap<Name, f32>,
-    lists: FxHashMap<Hue, Vec<(Name, f32)>>,
+    /// By `naming` entries, fitted.
+    lists: Lists,
+    /// By `called` entries, estimated.
+    estimates: Lists,
     table: OnceLock<Table>,
     spread: f32,
     common: f32,
@@ -52,22 +58,12 @@ impl Naming {
         for entry in lexicon.others("spoken") {
             spoken.extend(entry.items("shares").filter_map(|item| percent(lexicon, item)));
         }
-        let mut lists: FxHashMap<Hue, Vec<_>> = FxHashMap::default();
-        for entry in lexicon.others("naming") {
-            let colour = lexicon.names.find(&entry.id);
-            for field in entry.fields.iter().filter(|f| f.key != "means") {
-                let (tone, part) = field.key.split_once("-on-").unwrap_or((&field.key, ""));
-                let tone = if tone == "untoned" { Name::NONE } else { lexicon.names.find(tone) };
-                let part = lexicon.names.find(part);
-                let items = field.value.split(',').filter_map(|i| percent(lexicon, i.trim()));
-                lists.entry(Hue { colour, tone, part }).or_default().extend(items);
-            }
-        }
         Self {
             palette,
             shares: spoken.iter().copied().collect(),
             spoken,
-            lists,
+            lists: lists(lexicon, "naming"),
+            estimates: lists(lexicon, "called"),
             table: stored.map_or_else(OnceLock::new, OnceLock::from),
             spread: weights.colour_spread,
             common: weights.common_names,
@@ -97,12 +93,17 @@ impl Naming {
             .collect()
     }
 
-    /// The names listed for a colour: on its part or else anywhere, of its tone or else without one.
+    /// The names listed for a colour: on its part or else anywhere, of its tone or else without one; fitted or
+    /// else estimated.
     fn list(&self, shown: Hue) -> &[(Name, f32)] {
         let anywhere = Hue { part: Name::NONE, ..shown };
         let untoned = Hue { tone: Name::NONE, ..anywhere };
-        let lists = [shown, anywhere, untoned];
-        lists.iter().find_map(|hue| self.lists.get(hue)).map_or(&[], Vec::as_slice)
+        let lists = [
+            self.lists.get(&shown).or_else(|| self.lists.get(&anywhere)),
+            self.estimates.get(&shown).or_else(|| self.estimates.get(&anywhere)),
+            self.lists.get(&untoned).or_else(|| self.estimates.get(&untoned)),
+        ];
+        lists.into_iter().flatten().next().map_or(&[], Vec::as_slice)
     }
 
     /// The table, worked out if it is not there yet.
@@ -211,6 +212,22 @@ const STRONG: f32 = 70.0;
 /// Lightness above which a colour is white, and below which black.
 const WHITE: f32 = 88.0;
 const BLACK: f32 = 20.0;
+
+/// The lists of all entries of a kind.
+fn lists(lexicon: &Lexicon, kind: &str) -> Lists {
+    let mut out = Lists::default();
+    for entry in lexicon.others(kind) {
+        let colour = lexicon.names.find(&entry.id);
+        for field in entry.fields.iter().filter(|f| f.key != "means") {
+            let (tone, part) = field.key.split_once("-on-").unwrap_or((&field.key, ""));
+            let tone = if tone == "untoned" { Name::NONE } else { lexicon.names.find(tone) };
+            let part = lexicon.names.find(part);
+            let items = field.value.split(',').filter_map(|i| percent(lexicon, i.trim()));
+            out.entry(Hue { colour, tone, part }).or_default().extend(items);
+        }
+    }
+    out
+}
 
 /// `rusty 12` is a name and its chance of 12 in a hundred.
 fn percent(lexicon: &Lexicon, item: &str) -> Option<(Name, f32)> {

@@ -7,7 +7,7 @@ use crate::lexicon::scale::MassRange;
 use crate::traits::{Polarity, Trait, Value};
 
 /// Names the comparison needs.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Debug)]
 pub struct Aspects {
     /// `colour`.
     pub colour: Name,
@@ -21,6 +21,20 @@ pub struct Aspects {
     pub bird: Name,
     /// Aspects that say nothing of the kind of bird.
     idle: [Name; 2],
+    /// Extents that are said of a whole part.
+    whole: Vec<Name>,
+}
+
+/// How much of a part a colour is said of.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub enum Reach {
+    /// Nothing is said of it.
+    #[default]
+    Untold,
+    /// All of the part, or most: its ground.
+    Whole,
+    /// A marking on it, an edge, a patch.
+    Marking,
 }
 
 impl Aspects {
@@ -34,6 +48,18 @@ impl Aspects {
             sex_age: find("sex-age"),
             bird: find("bird"),
             idle: [find("count"), find("viewing")],
+            whole: lexicon.others("reach").flat_map(|e| e.items("words")).map(find).collect(),
+        }
+    }
+
+    /// How much of its part a colour is said of.
+    pub fn reach(&self, one: &Trait) -> Reach {
+        if self.whole.contains(&one.extent) {
+            Reach::Whole
+        } else if one.position.is_some() || one.extent.is_some() {
+            Reach::Marking
+        } else {
+            Reach::Untold
         }
     }
 }
@@ -49,6 +75,8 @@ pub struct Question {
     pub value: Name,
     /// Pale, dark, ...; none if not said.
     pub tone: Name,
+    /// How much of the part, if it is a colour.
+    pub reach: Reach,
     /// The range of mass a size stands for, in grams, as bits: an exact key.
     mass: Option<(u32, u32)>,
     /// Whether it was looked for and is not there.
@@ -76,6 +104,7 @@ impl Question {
             aspect: one.aspect,
             value,
             tone: if one.tone == value { Name::NONE } else { one.tone },
+            reach: if one.aspect == aspects.colour { aspects.reach(one) } else { Reach::Untold },
             mass: one
                 .mass
                 .filter(|_| whole_size)

@@ -42,10 +42,16 @@ weights! {
     denied_colour = "denied-colour",
     /// The weight of the colour of streaks, spots, edges and patches against the ground colour.
     marking_colour = "marking-colour",
+    /// How much of a part a colour must cover to be said of all of it: its share to this power more.
+    whole_reach = "whole-reach",
+    /// What ground colour counts for a colour said of a marking.
+    marking_ground = "marking-ground",
     /// How much a statement about a whole says of each part.
     whole = "whole",
     /// How much of that is left a step further up.
     step_down = "step-down",
+    /// How much a statement about the whole bird says of each part.
+    whole_bird = "whole-bird",
     /// How much a statement about a part says of the part beside it.
     beside = "beside",
     /// How much a statement about a part says of parts elsewhere.
