@@ -99,6 +99,15 @@ fn very_long_notes_are_read_in_step() {
 }
 
 #[test]
+fn one_endless_word_is_one_word_not_placed() {
+    let text = format!("a black cap {} and red legs", "abcdefghij".repeat(100_000));
+    let reading = KNOWLEDGE.reader("north-america").read(&text);
+    assert_eq!(reading.traits.len(), 2);
+    let longest = reading.segments.iter().map(|s| s.span.end - s.span.start).max();
+    assert_eq!(longest, Some(1_000_000));
+}
+
+#[test]
 fn deep_nesting_is_no_danger() {
     let text = "tail long ".repeat(5_000);
     assert!(!KNOWLEDGE.reader("north-america").read(&text).traits.is_empty());

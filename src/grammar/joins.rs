@@ -14,6 +14,9 @@ use crate::words::{Class, Word};
 
 /// The shortest word that is parted, and the shortest whole of two words.
 const LEAST_LETTERS: usize = 6;
+/// The longest word that is mended, in bytes. No word for a bird's marks comes near it, and looking for one costs
+/// as the square of the length.
+pub(super) const LONGEST_MENDED: usize = 64;
 /// The shortest half.
 const LEAST_HALF: usize = 2;
 
@@ -95,7 +98,8 @@ fn joined(
     let (a, b) = (words[i].span, next.span);
     let adds_nothing =
         |at: usize| !is_known(lexicon, ids[at]) || alone(lexicon, ids[at]) & !lexicon.ordinary == 0;
-    if b.start != a.end + 1 || whole_len(a, b) < LEAST_LETTERS {
+    let length = whole_len(a, b);
+    if b.start != a.end + 1 || !(LEAST_LETTERS..=LONGEST_MENDED).contains(&length) {
         return None;
     }
     if !adds_nothing(i) && !adds_nothing(i + 1) {
@@ -119,7 +123,7 @@ fn parted(
     worth: KindSet,
     scratch: &mut String,
 ) -> Option<(usize, WordId, WordId)> {
-    if !word.is_ascii() || word.len() < LEAST_LETTERS {
+    if !word.is_ascii() || !(LEAST_LETTERS..=LONGEST_MENDED).contains(&word.len()) {
         return None;
     }
     let vocabulary = &lexicon.vocabulary;

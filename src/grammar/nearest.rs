@@ -4,6 +4,7 @@
 //! like enough, so only a few are compared; and what was found once is kept, since people use their
 //! words again.
 
+use super::joins::LONGEST_MENDED;
 use super::spelling::{letter, written_kinds};
 use crate::lexicon::Lexicon;
 use crate::lexicon::vocabulary::normalise_into;
@@ -14,9 +15,8 @@ use std::sync::{Mutex, OnceLock};
 const GOOD: f64 = 0.84;
 /// The least likeness of a form worth telling.
 const LEAST: f64 = 0.72;
-/// How many answers are kept, for words of how many bytes.
+/// How many answers are kept.
 const MOST_KEPT: usize = 10_000;
-const LONGEST_KEPT: usize = 64;
 
 /// A form with what can be seen of it at a glance.
 #[derive(Clone, Copy, Debug)]
@@ -88,9 +88,12 @@ impl<'a> Nearest<'a> {
         })
     }
 
-    /// At most `count` forms, the most like first. Those that start with the same letter come first; the
+    /// At most `count` forms, the most like first; none for what is longer than any word. Those that start with the same letter come first; the
     /// others are looked at only if those are too few.
     pub fn to(&self, word: &str, count: usize) -> Vec<&'a str> {
+        if word.len() > LONGEST_MENDED {
+            return Vec::new();
+        }
         let mut normal = String::new();
         normalise_into(word, &mut normal);
         let key = (normal, count);
@@ -100,9 +103,7 @@ impl<'a> Nearest<'a> {
             return found.clone();
         }
         let found = self.find(&key.0, count);
-        if key.0.len() <= LONGEST_KEPT
-            && let Ok(mut kept) = self.kept.lock()
-        {
+        if let Ok(mut kept) = self.kept.lock() {
             if kept.len() >= MOST_KEPT {
                 kept.clear();
             }

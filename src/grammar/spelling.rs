@@ -1,13 +1,14 @@
 //! Mending the spelling of unknown words.
 //!
 //! A word is mended only if
-//! - it is at least four letters long and in no list of the lexicon, the ordinary words included;
+//! - it is at least four letters long, not as long as no word is, and in no list of the lexicon, the ordinary words included;
 //! - one form of a kind that may be mended is nearer than any other (restricted edits: a letter
 //!   more, less, wrong, or two swapped), within a distance that grows with its length;
 //! - one of the three words on either side is itself a word of such a kind.
 //!
 //! So "brest" next to "white" becomes breast, and alone it stays what it is.
 
+use super::joins::LONGEST_MENDED;
 use super::tokens::{Basics, NO_WORD, Token};
 use crate::lexicon::Lexicon;
 use crate::lexicon::kinds::KindSet;
@@ -33,6 +34,7 @@ pub fn mend(
         let known = token.first != NO_WORD && lexicon.vocabulary.starts_form(token.first);
         if token.kinds != basics.unknown()
             || known
+            || token.span.end - token.span.start > LONGEST_MENDED
             || !supported(tokens, i, able | lexicon.of_birds)
         {
             continue;
