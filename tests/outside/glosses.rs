@@ -89,9 +89,8 @@ fn every_word_of_the_glosses_is_placed_or_set_aside() {
     assert!(read.is_empty(), "read by now; take out of unread.tsv: {read:#?}");
 }
 
-/// The floors are a little below what was measured when they were set: of 142 species 43.0% came first,
-/// 73.2% among the first five, 81.7% among the first ten (12%, 28% and 39% without the kinds and lands that
-/// glosses name). All 593 species of both regions are to choose among.
+/// The floors are a little below what was measured when they were set: of 142 species 47.2% came first,
+/// 76.8% among the first five, 82.4% among the first ten. All 593 species of both regions are to choose among.
 #[test]
 fn described_species_are_among_the_first() {
     let knowledge = built_in::knowledge();
@@ -137,5 +136,5 @@ fn described_species_are_among_the_first() {
     );
     println!("{report}; not among ten: {}", missed.join(", "));
     assert!(count >= 130, "{report}");
-    assert!(first >= 41.0 && five >= 71.0 && ten >= 79.0, "{report}");
+    assert!(first >= 44.0 && five >= 74.0 && ten >= 80.0, "{report}");
 }
