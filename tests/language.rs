@@ -402,6 +402,7 @@ fn words_that_belong_together(#[case] note: &str, #[case] expected: &str) {
 #[case("a lighter, more orange beak", "bill colour orange; bill colour pale")]
 #[case("a black n white bird", "bird colour black; bird colour white")]
 #[case("mebbe a red rump", "rump colour red hedged")]
+#[case("a pale rump, feet i never clocked", "rump colour pale")]
 fn denied_and_set_right(#[case] note: &str, #[case] expected: &str) {
     check("north-america", note, expected);
 }
