@@ -75,7 +75,7 @@ proptest! {
         let analyst = Analyst::new(&KNOWLEDGE, "north-america", options).unwrap();
         let reading = analyst.analyse("1", &text);
         let mut json = Vec::new();
-        reading.write_json(&mut json).unwrap();
+        reading.write_json(&mut json);
         prop_assert_eq!(String::from_utf8(json).unwrap(), serde_json::to_string(&reading).unwrap());
         let bird = &reading.birds[0];
         if let Some(none) = bird.none_of_these {

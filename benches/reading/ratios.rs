@@ -62,7 +62,7 @@ fn in_memory(knowledge: &Knowledge, notes: &[String]) {
     let mut line = Vec::new();
     let mut json = |n: &String| {
         line.clear();
-        analyst.analyse("1", black_box(n)).write_json(&mut line).unwrap();
+        analyst.analyse("1", black_box(n)).write_json(&mut line);
         line.len()
     };
     let mut rows: Vec<Row<'_>> = vec![

@@ -112,7 +112,7 @@ impl Printer {
             }
             Format::Jsonl => {
                 self.line.clear();
-                reading.write_json(&mut self.line).map_err(json_failure)?;
+                reading.write_json(&mut self.line);
                 self.line.push(b'\n');
                 out.write_all(&self.line).map_err(Failure::Write)
             }

@@ -129,7 +129,7 @@ pub fn plain(name: &str) -> String {
 }
 
 /// A word in lower case; short ones, as nearly all are, without an allocation.
-fn lower(word: &str) -> CompactString {
+pub(crate) fn lower(word: &str) -> CompactString {
     if word.is_ascii() {
         let mut out = CompactString::from(word);
         out.make_ascii_lowercase();

@@ -34,6 +34,9 @@ use serde::{Deserialize, Serialize};
 use std::io::Read;
 use std::sync::Arc;
 
+/// A byte order mark where it is none: inside a file, left by files that were joined.
+const MARK: char = '\u{feff}';
+
 /// The longest entry, in bytes of text. What is longer is parted, and the sink is told.
 pub const MOST_ENTRY: usize = 64 * 1024;
 

@@ -7,7 +7,7 @@ use super::columns::{self, Column, columns, heading_of_row};
 use super::labels::Field;
 use super::lines::{Line, Lines};
 use super::map::SourceMap;
-use super::{Broken, Entry, Heading, MOST_ENTRY, Plan, Remark, Sink, Trouble, Use};
+use super::{Broken, Entry, Heading, MARK, MOST_ENTRY, Plan, Remark, Sink, Trouble, Use};
 use serde::Deserialize;
 use serde::de::{Deserializer, MapAccess, Visitor};
 use serde_json::value::RawValue;
@@ -103,8 +103,6 @@ pub fn part<R: Read>(
     }
 }
 
-/// A byte order mark between files that were joined.
-const MARK: char = '\u{feff}';
 const ONE_A_LINE: &str =
     "give one object a line, such as {\"note\": \"black crown\"}; an array is none";
 

@@ -5,15 +5,13 @@
 
 use super::lines::{Line, Lines};
 use super::map::SourceMap;
-use super::{Broken, Sink, Use};
+use super::{Broken, MARK, Sink, Use};
 use csv_core::{ReadFieldResult, Reader, ReaderBuilder};
 use std::collections::VecDeque;
 use std::io::Read;
 
 /// The longest row, in bytes. A quotation mark that is never closed makes one row of the rest.
 pub const MOST_ROW: u64 = 4 << 20;
-/// A byte order mark where it is none: inside a file.
-const MARK: char = '\u{feff}';
 
 /// A field of a row.
 #[derive(Clone, Debug, Default)]

@@ -290,8 +290,7 @@ impl<'a> Engine<'a> {
     fn takes_whole(&mut self, op: Op, at: usize) -> Option<usize> {
         let program = self.program;
         match op {
-            Op::Token(_) => Some(at + 1),
-            Op::Phrase(p) => self.phrase(p, at).end(),
+            Op::Token(_) | Op::Phrase(_) => self.takes_open(op, at),
             Op::Seq(run) => {
                 let mut at = at;
                 for &item in &program.items[run.places()] {

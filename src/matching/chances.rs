@@ -206,9 +206,10 @@ impl<'a> Chances<'a> {
                     any_tone += weight * chance;
                 }
             }
-            let mut chance = named / all * self.marking(form, question.area);
+            let covered = named / all;
+            let mut chance = covered * self.marking(form, question.area);
             if question.reach == Reach::Whole {
-                chance *= (named / all).powf(weights.whole_reach);
+                chance *= covered.powf(weights.whole_reach);
             }
             if toned.is_some() {
                 let fits = right_tone / any_tone;

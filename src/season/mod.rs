@@ -7,7 +7,6 @@ pub mod archive;
 pub mod cells;
 pub mod columns;
 pub mod desk;
-mod json;
 pub mod object;
 mod plots;
 pub mod report;

@@ -3,10 +3,10 @@
 //! `span` counts bytes of `note`, `bytes` those of the file.
 
 use super::desk::{BirdRead, Desk, Read};
-use super::json;
 use super::rows::is_word;
 use crate::entries::{Entry, Heading, SourceMap};
 use crate::gaps::MarkSet;
+use crate::output::json;
 use crate::output::model::Mark;
 use crate::reading::Fate;
 use crate::span::Span;
@@ -91,8 +91,7 @@ impl Row<'_> {
             1 => out.truncate(start),
             _ => out[start] = b',',
         }
-        out.extend_from_slice(b",\"note\":");
-        json::text(self.note, out);
+        json::field(",\"note\":", self.note, out);
         out.extend_from_slice(b",\"birds\":");
         self.birds.write(out);
         out.extend_from_slice(b",\"named\":");
@@ -111,8 +110,7 @@ impl Row<'_> {
 
 impl Source<'_> {
     fn write(&self, out: &mut Vec<u8>) {
-        out.extend_from_slice(b"{\"file\":");
-        json::text(self.file, out);
+        json::field("{\"file\":", self.file, out);
         out.extend_from_slice(b",\"line\":");
         json::number(self.line, out);
         out.extend_from_slice(b",\"bytes\":");
@@ -232,37 +230,10 @@ struct PlacedMark<'a> {
 
 impl PlacedMark<'_> {
     fn write(&self, out: &mut Vec<u8>) {
-        let mark = &self.mark;
-        let field = |name: &[u8], text: Option<&str>, out: &mut Vec<u8>| {
-            if let Some(text) = text {
-                out.extend_from_slice(name);
-                json::text(text, out);
-            }
-        };
-        field(b"{\"area\":", Some(mark.area), out);
-        field(b",\"aspect\":", Some(mark.aspect), out);
-        // What was measured or counted is no id.
-        out.extend_from_slice(b",\"value\":");
-        json::text(&mark.value, out);
-        out.extend_from_slice(b",\"polarity\":");
-        json::text(mark.polarity.text(), out);
-        out.extend_from_slice(b",\"certainty\":");
-        json::text(mark.certainty.text(), out);
-        field(b",\"tone\":", mark.tone, out);
-        field(b",\"extent\":", mark.extent, out);
-        field(b",\"position\":", mark.position, out);
-        field(b",\"relation\":", mark.relation, out);
-        field(b",\"against\":", mark.against, out);
-        if let Some(mass) = &mark.mass_g {
-            out.extend_from_slice(b",\"mass_g\":");
-            json::value(mass, out);
-        }
-        field(b",\"written_area\":", mark.written_area, out);
-        field(b",\"pato\":", mark.pato, out);
-        out.extend_from_slice(b",\"as_written\":");
-        json::text(&mark.as_written, out);
+        out.push(b'{');
+        self.mark.write_json(out);
         place(self.span, self.line, self.bytes, out);
-        field(b",\"rule\":", Some(self.rule), out);
+        json::field(",\"rule\":", self.rule, out);
         out.push(b'}');
     }
 }
@@ -313,13 +284,9 @@ struct Word<'a> {
 
 impl Word<'_> {
     fn write(&self, out: &mut Vec<u8>) {
-        out.extend_from_slice(b"{\"text\":");
-        json::text(self.text, out);
+        json::field("{\"text\":", self.text, out);
         place(self.span, self.line, self.bytes, out);
-        if let Some(reason) = self.reason {
-            out.extend_from_slice(b",\"reason\":");
-            json::text(reason, out);
-        }
+        json::maybe(",\"reason\":", self.reason, out);
         out.push(b'}');
     }
 }

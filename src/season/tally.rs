@@ -7,9 +7,9 @@
 use super::desk::{Desk, Read};
 use super::rows::is_word;
 use crate::entries::Date;
+use crate::entries::labels::lower;
 use crate::gaps::MarkSet;
 use crate::reading::Fate;
-use compact_str::CompactString;
 use rustc_hash::FxHashMap;
 use serde::Serialize;
 use std::collections::BTreeMap;
@@ -167,7 +167,6 @@ impl Tally {
     /// Adds an entry.
     pub fn add(&mut self, desk: &Desk<'_>, read: &Read<'_>, keep: Keep) {
         let text = &read.entry.text;
-        let mut word = CompactString::default();
         self.entries += 1;
         self.bytes += text.len() as u64;
         self.birds += read.birds.len() as u64;
@@ -196,7 +195,7 @@ impl Tally {
                     if !keep.words {
                         continue;
                     }
-                    lower_into(segment.span.of(text), &mut word);
+                    let word = lower(segment.span.of(text));
                     if let Some(lost) = self.words.get_mut(word.as_str()) {
                         lost.count += 1;
                         continue;
@@ -312,17 +311,6 @@ impl Tally {
             self.words.iter().map(|(word, lost)| (word.as_str(), lost)).collect();
         out.sort_unstable_by(|a, b| b.1.count.cmp(&a.1.count).then(a.0.cmp(b.0)));
         out
-    }
-}
-
-/// A word in lower case, into space that is used again.
-fn lower_into(word: &str, out: &mut CompactString) {
-    out.clear();
-    if word.is_ascii() {
-        out.push_str(word);
-        out.make_ascii_lowercase();
-    } else {
-        out.push_str(&word.to_lowercase());
     }
 }
 
