@@ -18,132 +18,132 @@ spoken colours
 # How many colours of a part a sentence speaks of, if the part looks as on an average bird.
 spoken-of colours
   rates bird 0.748, belly 0.325, wing 0.320, bill 0.285, breast 0.212, crown 0.172
-  rates head 0.138, throat 0.078, tail 0.072, back 0.060, eye-ring 0.058, iris 0.056, wing-
-  rates bar 0.050, feet 0.048, secondaries 0.037, supercilium 0.037, legs 0.036, nape 0.034
-  rates primaries 0.028, neck 0.026, flanks 0.025, wing-coverts 0.022, cheek 0.022
-  rates face 0.016
+  rates head 0.138, throat 0.078, tail 0.072, back 0.060, eye-ring 0.058, iris 0.056
+  rates wing-bar 0.050, feet 0.048, secondaries 0.037, supercilium 0.037, legs 0.036
+  rates nape 0.034, primaries 0.028, neck 0.026, flanks 0.025, wing-coverts 0.022
+  rates cheek 0.022, face 0.016
   means how much people talk of each part
 
 # What is meant by a part where the tree of parts suggests otherwise, against 1 for the part itself.
 meant bird
   weights underparts 0.18
-  means what people call so
+  means nothing yet
 
 meant head
   weights crest 0.40, face 0.17, throat 0.06
-  means the head is judged by its top
+  means nothing yet
 
 meant crown
   weights lateral-crown-stripe 0.69, crown-stripe 0.21
-  means the crown is the head to many
+  means nothing yet
 
 meant nape
   weights head 0.60
-  means the nape is the back of the head
+  means nothing yet
 
 meant supercilium
   weights lores 0.62, face 0.16
-  means eyebrow is said of any stripe by the eye
+  means nothing yet
 
 meant eye-ring
   weights eye-crescent 0.55, facial-skin 0.44, orbital-ring 0.32, face 0.08, head 0.06
-  means ring is said of whatever surrounds the eye
+  means nothing yet
 
 meant ear-coverts
   weights face 0.48
-  means what people call so
+  means nothing yet
 
 meant cheek
-  weights face 0.16
-  means cheek is said of all below and behind the eye
+  weights face 0.16, lores 0.07
+  means nothing yet
 
 meant malar
   weights face 0.18
-  means what people call so
+  means nothing yet
 
 meant throat
   weights head 0.18
-  means the throat runs into the breast
+  means nothing yet
 
 meant neck
   weights foreneck 1.00, neck-side 0.96, hindneck 0.21
-  means the neck is seen from the front and the side
+  means nothing yet
 
 meant underparts
   weights belly 0.55, breast 0.14
-  means what people call so
+  means nothing yet
 
 meant breast
   weights breast-band 0.17, breast-spot 0.16
-  means a band or spot is spoken of for itself
+  means nothing yet
 
 meant belly
   weights underparts 0.86
-  means belly is said of all below
+  means nothing yet
 
 meant wing
   weights wing-panel 0.24, secondaries 0.21, wing-bar 0.15, tertials 0.15
-  means the folded wing is what shows
+  means nothing yet
 
 meant wing-coverts
   weights greater-coverts 0.58
-  means coverts is said of wing feathers at large
+  means nothing yet
 
 meant wing-bar
   weights wing 0.09
-  means bar is said of any pale line in the wing
+  means nothing yet
 
 meant wing-panel
   weights wing 0.10
-  means what people call so
+  means nothing yet
 
 meant secondaries
   weights wing 0.45
-  means secondaries is said of wing feathers at large
+  means nothing yet
 
 meant primaries
   weights wing 1.00
-  means flight feathers are the wing
+  means nothing yet
 
 meant primary-tips
   weights wing 0.08
-  means what people call so
+  means nothing yet
 
 meant tail
-  weights tail-band 0.82, outer-tail 0.52, tail-tip 0.47
-  means tips and edges of a tail are the tail
+  weights tail-band 0.83, outer-tail 0.52, tail-tip 0.47
+  means nothing yet
 
 meant outer-tail
   weights tail 0.58
-  means what people call so
+  means nothing yet
 
 meant tail-tip
   weights tail 0.12
-  means what people call so
+  means nothing yet
 
 meant bill
   weights upper-mandible 0.10, bill-base 0.06, bill-tip 0.04
-  means a bill is named by its main colour
+  means nothing yet
 
 meant lower-mandible
   weights bill 0.17
-  means what people call so
+  means nothing yet
 
 meant bill-base
   weights bill 0.01
-  means what people call so
+  means nothing yet
 
 meant bill-tip
   weights bill 0.05
-  means what people call so
+  means nothing yet
 
 meant iris
   weights head 0.01
-  means bare skin around the eye is taken for the eye
+  means nothing yet
 
 meant feet
   weights legs 0.48
-  means feet and legs are told apart by few
+  means nothing yet
 
 naming black
   dark black 87, brown 4, grey 4
@@ -161,7 +161,7 @@ naming black
   untoned-on-head black 98
   untoned-on-legs black 81, grey 15, brown 3
   untoned-on-neck black 94, brown 3, grey 2
-  untoned-on-tail black 87, grey 3, dark 3, brown 3
+  untoned-on-tail black 87, grey 3, brown 3, dark 3
   untoned-on-underparts black 89, brown 9, grey 2
   untoned-on-upperparts black 92, brown 3, grey 2, dark 2
   untoned-on-wing black 84, brown 8, grey 5, dark 2
@@ -218,16 +218,16 @@ naming brown
   dark-on-bill black 49, brown 33, grey 11, dark 2
   dark-on-head black 84, brown 7, dark 4, red 2
   dark-on-tail brown 47, black 32, grey 18, dark 3
-  dark-on-underparts brown 37, black 32, grey 25, dark 2
+  dark-on-underparts brown 37, black 33, grey 25, dark 2
   dark-on-upperparts brown 45, black 31, grey 12, dark 3, red-brown 2
   dark-on-wing brown 44, black 32, grey 22, dark 2
-  dull brown 71, black 15, grey 8, red 2
+  dull brown 71, black 14, grey 8, red 2
   pale brown 49, white 18, grey 11, red 8, tan 3, orange 3, black 2
   pale-on-underparts brown 44, white 31, grey 12, red 3, tan 3
-  untoned brown 77, black 10, grey 9
+  untoned brown 77, black 9, grey 9
   untoned-on-head brown 83, grey 6, black 5
   untoned-on-tail brown 71, grey 14, black 9, tan 2
-  untoned-on-underparts brown 81, grey 12, black 3, tan 2
+  untoned-on-underparts brown 82, grey 12, black 3, tan 2
   untoned-on-upperparts brown 83, grey 10, black 3, tan 2
   untoned-on-wing brown 77, black 14, grey 7
   means what it is called
@@ -249,7 +249,7 @@ naming buff
   pale-on-head white 53, brown 13, tan 9, yellow 7, cream 4, orange 3, grey 3, pale 3
   pale-on-underparts white 47, yellow 17, tan 12, brown 8, cream 5, pale 4, grey 2
   untoned white 33, brown 28, tan 13, yellow 10, grey 4, cream 3, beige 3, pale 2
-  untoned-on-head brown 28, white 25, yellow 22, tan 9, pale 3, grey 3, gold 2, beige 2, cream 2
+  untoned-on-head brown 28, white 24, yellow 22, tan 9, pale 3, grey 3, gold 2, beige 2, cream 2
   untoned-on-underparts brown 33, white 28, tan 18, grey 7, cream 5, beige 4, yellow 3, pale 2
   untoned-on-upperparts white 35, brown 30, tan 11, yellow 10, grey 4, beige 3, cream 2
   untoned-on-wing white 51, brown 23, tan 9, yellow 5, beige 4, pale 3, cream 3, grey 2
@@ -263,7 +263,7 @@ naming buffish-white
   means what it is called
 
 naming chestnut
-  untoned brown 48, red 19, orange 13, black 7, rusty 2, red-brown 2, grey 2
+  untoned brown 49, red 19, orange 13, black 7, rusty 2, red-brown 2, grey 2
   untoned-on-head brown 40, red 26, orange 20, black 3, red-brown 3, rusty 3
   untoned-on-underparts brown 43, red 26, orange 14, rusty 4, red-brown 3, black 3
   untoned-on-upperparts brown 49, red 16, orange 14, black 7, burnt-orange 3, red-brown 2
@@ -303,11 +303,11 @@ naming green
   glossy-on-head green 79, blue 5, iridescent 2, emerald 2, yellow 2, teal 2, black 2
   glossy-on-upperparts green 69, iridescent 9, blue 6, teal 5, yellow 2, grey 2, black 2
   pale green 54, yellow 18, grey 5, white 4, pale 2
-  untoned green 69, yellow 8, blue 5, grey 2, bright 2, iridescent 2
-  untoned-on-head green 64, yellow 12, blue 3, grey 3, white 2, dark 2, black 2
+  untoned green 69, yellow 8, blue 5, grey 3, bright 2, iridescent 2
+  untoned-on-head green 63, yellow 12, grey 3, blue 3, white 2, dark 2
   untoned-on-tail green 68, blue 10, yellow 7, teal 2, grey 2
-  untoned-on-upperparts green 63, yellow 12, bright 8, blue 4, grey 2
-  untoned-on-wing green 76, yellow 6, blue 5, grey 2
+  untoned-on-upperparts green 62, yellow 12, bright 8, blue 4, grey 3
+  untoned-on-wing green 74, yellow 7, blue 5, grey 2, black 2
   means what it is called
 
 naming green-yellow
@@ -316,25 +316,25 @@ naming green-yellow
   means what it is called
 
 naming grey
-  dark black 42, grey 37, brown 15, dark 2
+  dark black 42, grey 37, brown 15
   dark-on-bill black 62, grey 26, brown 7
   dark-on-head black 53, grey 30, brown 10, red 3
   dark-on-legs black 57, grey 23, brown 15
-  dark-on-tail grey 38, black 32, brown 22
+  dark-on-tail grey 38, black 32, brown 23
   dark-on-underwing grey 48, black 39, brown 9
-  dark-on-upperparts grey 54, black 33, brown 10
+  dark-on-upperparts grey 54, black 32, brown 10
   dark-on-wing grey 42, black 31, brown 22, dark 3
-  pale grey 45, white 45, black 2
-  pale-on-head white 56, grey 38
+  pale white 45, grey 45, black 2
+  pale-on-head white 57, grey 38
   pale-on-tail grey 63, white 32
   pale-on-underparts white 51, grey 37, pale 2, tan 2
   pale-on-upperparts grey 48, white 48
   pale-on-wing grey 49, white 48
-  untoned grey 58, white 15, black 14, brown 6
+  untoned grey 58, white 15, black 14, brown 7
   untoned-on-bill black 47, grey 23, brown 9, white 6, orange 3, silver 2
-  untoned-on-head grey 73, brown 8, white 7, black 6
+  untoned-on-head grey 74, brown 8, white 7, black 6
   untoned-on-legs black 52, grey 29, brown 7, white 6, red 2
-  untoned-on-tail grey 51, black 26, white 9, brown 6, red 2
+  untoned-on-tail grey 52, black 25, white 9, brown 6, red 2
   untoned-on-underparts grey 53, white 37, brown 4, black 3
   untoned-on-upperparts grey 74, black 12, white 6, brown 4
   untoned-on-wing grey 73, black 13, white 6, brown 5
@@ -347,7 +347,7 @@ naming grey-blue
 naming grey-brown
   dark brown 50, grey 21, black 18, dark 3
   dark-on-wing brown 65, black 15, grey 13, dark 4
-  pale grey 37, brown 22, white 16, tan 5, orange 4, black 3, yellow 2, red 2, pale 2
+  pale grey 37, brown 22, white 16, tan 5, orange 4, black 3, yellow 2, pale 2
   untoned brown 47, grey 29, tan 5, black 5, white 3, orange 2
   untoned-on-head brown 51, grey 27, tan 6, black 3, red 2, white 2, orange 2
   untoned-on-underparts grey 43, brown 34, white 6, tan 6, black 3
@@ -358,13 +358,13 @@ naming grey-brown
 naming grey-buff
   untoned white 38, brown 19, tan 10, grey 9, yellow 7, orange 4, cream 3, beige 2, gold 2
   untoned pale 2
-  untoned-on-underparts white 49, brown 13, tan 8, grey 7, orange 6, yellow 5, gold 4, cream 4, beige 2
+  untoned-on-underparts white 49, brown 13, tan 8, grey 7, orange 6, yellow 5, gold 4, cream 4
   means what it is called
 
 naming grey-olive
   untoned grey 50, brown 23, green 8, black 4, yellow 3, white 2, tan 2, dark 2
   untoned-on-head grey 55, brown 21, green 7, dark 3, black 2, tan 2, white 2
-  untoned-on-upperparts grey 57, brown 22, green 6, tan 2, black 2, grey-brown 2
+  untoned-on-upperparts grey 57, brown 22, green 6, tan 2, black 2
   means what it is called
 
 naming greyish-white
@@ -413,7 +413,7 @@ naming olive-grey
   dark grey 31, brown 25, black 23, green 7, yellow 3, dark 2
   pale grey 42, white 27, brown 9, green 4, tan 2, black 2, yellow 2, orange 2
   untoned grey 47, brown 22, green 8, black 6, white 3, yellow 3, tan 2
-  untoned-on-tail grey 49, brown 20, green 10, black 4, yellow 4, white 2, tan 2
+  untoned-on-tail grey 49, brown 20, green 9, black 4, yellow 4, white 2, tan 2
   untoned-on-wing grey 47, brown 24, green 9, black 6, yellow-grey 4, yellow 3, white 2
   means what it is called
 
@@ -454,10 +454,10 @@ naming orange-yellow
   means what it is called
 
 naming pale
-  pale white 46, grey 21, tan 8, yellow 8, orange 4, cream 2, pale 2
+  pale white 46, grey 21, tan 9, yellow 8, orange 4, cream 2, pale 2
   pale-on-bill white 28, yellow 18, grey 15, orange 11, tan 7, silver 6, beige 5, pale 5
   pale-on-head white 39, grey 21, tan 15, yellow 11, cream 3, pale 2, orange 2
-  pale-on-underparts white 61, grey 13, tan 8, yellow 5, cream 3, orange 3
+  pale-on-underparts white 61, grey 13, tan 8, yellow 5, cream 4, orange 2
   pale-on-wing white 50, grey 36, yellow 4, tan 3, orange 2
   means what it is called
 
@@ -471,8 +471,8 @@ naming pink
   means what it is called
 
 naming pink-brown
-  untoned brown 41, orange 21, pink 9, grey 6, tan 4, red 3, white 2
-  untoned-on-bill brown 36, orange 17, pink 9, grey 7, tan 6, red 4, black 2, pale 2, white 2, peach 2
+  untoned brown 41, orange 21, pink 9, grey 5, tan 4, red 3, white 2
+  untoned-on-bill brown 36, orange 17, pink 9, grey 7, tan 6, red 4, black 2, pale 2, white 2
   untoned-on-legs brown 35, orange 32, pink 10, red 3, grey 3, tan 2, pink-brown 2, white 2
   means what it is called
 
@@ -495,7 +495,7 @@ naming pinkish-white
   means what it is called
 
 naming purple
-  glossy black 41, purple 22, blue 22, iridescent 5, brown 3, dark 2, grey 2
+  glossy black 41, purple 22, blue 21, iridescent 5, brown 3, dark 2, grey 2
   glossy-on-head black 49, blue 24, purple 12, iridescent 7, brown 2, grey 2
   means what it is called
 
@@ -521,7 +521,7 @@ naming red
   untoned-on-head red 81, orange 15, brown 2
   untoned-on-legs orange 56, red 33, pink 7, brown 2
   untoned-on-underparts red 74, orange 19, brown 2
-  untoned-on-wing red 78, orange 14
+  untoned-on-wing red 79, orange 14
   means what it is called
 
 naming red-brown
@@ -530,19 +530,19 @@ naming red-brown
   means what it is called
 
 naming rose
-  untoned pink 42, red 34, orange 5, brown 4, grey 4, white 2, purple 2
+  untoned pink 43, red 34, orange 5, brown 4, grey 4, white 2, purple 2
   means what it is called
 
 naming rose-red
   iridescent red 45, pink 19, brown 19, purple 5, grey 3, white 2, magenta 2
   iridescent-on-head red 35, pink 30, brown 15, purple 8, magenta 4
   untoned red 62, brown 15, pink 11, grey 2
-  untoned-on-head red 71, brown 11, pink 9, grey 2
+  untoned-on-head red 71, brown 10, pink 9, grey 2
   untoned-on-underparts red 82, pink 6, brown 6
   means what it is called
 
 naming rufous
-  bright brown 63, orange 17, red 7, black 2, grey 2
+  bright brown 62, orange 17, red 7, black 2, grey 2
   pale brown 42, orange 22, red 10, tan 6, grey 4, white 2
   untoned brown 69, orange 13, red 5, tan 2, rusty 2
   untoned-on-head brown 72, orange 10, red 5, rusty 2, tan 2
@@ -555,8 +555,8 @@ naming rufous
 naming rufous-brown
   pale brown 54, orange 14, tan 7, grey 5, red 4, pink 2, white 2
   untoned brown 80, orange 5, red 3, tan 2, grey 2, rusty 2
-  untoned-on-head brown 83, orange 3, red 2, red-brown 2, rusty 2
-  untoned-on-upperparts brown 81, red 3, grey 3, orange 3, tan 2, rusty 2
+  untoned-on-head brown 83, orange 3, red 2, rusty 2, red-brown 2
+  untoned-on-upperparts brown 80, grey 3, orange 3, tan 2, red 2, rusty 2
   untoned-on-wing brown 88, tan 2, orange 2, red 2
   means what it is called
 
@@ -565,13 +565,13 @@ naming rusty
   means what it is called
 
 naming salmon
-  pale orange 45, pink 23, white 12, red 7, grey 3, brown 3, pale 2
+  pale orange 44, pink 23, white 12, red 7, grey 3, brown 3, pale 2
   untoned orange 45, pink 21, red 8, white 7, brown 6, grey 4, pale 2
   means what it is called
 
 naming sandy
   pale white 36, brown 20, tan 14, yellow 12, cream 4, grey 4, pale 3, beige 2, orange 2
-  untoned white 30, brown 29, tan 14, yellow 9, grey 4, cream 4, beige 4, pale 2
+  untoned white 30, brown 29, tan 14, yellow 9, grey 4, beige 4, cream 4, pale 2
   means what it is called
 
 naming slate-grey
@@ -580,7 +580,7 @@ naming slate-grey
   means what it is called
 
 naming tawny
-  untoned brown 52, tan 13, orange 12, grey 5, yellow 3, white 2, red 2
+  untoned brown 53, tan 13, orange 12, grey 5, yellow 3, white 2, red 2
   means what it is called
 
 naming white
@@ -621,13 +621,13 @@ naming yellow-brown
   means what it is called
 
 naming yellow-buff
-  untoned white 35, brown 18, yellow 17, tan 10, cream 5, grey 4, beige 3, orange 2, pale 2
+  untoned white 35, brown 18, yellow 16, tan 10, cream 5, grey 4, beige 3, orange 2, pale 2
   means what it is called
 
 naming yellow-green
   pale yellow 61, green 11, white 10, orange 6, pale 3, green-yellow 2, tan 2
-  untoned yellow 52, green 29, white 4, orange 2, green-yellow 2, pale 2, grey 2
-  untoned-on-underparts yellow 59, green 26, white 3, lime-green 2, pale 2
+  untoned yellow 52, green 30, white 4, orange 2, green-yellow 2, pale 2, grey 2
+  untoned-on-underparts yellow 59, green 27, white 3, pale 2
   means what it is called
 
 naming yellow-olive
@@ -641,3 +641,247 @@ naming yellow-orange
 naming yellowish-white
   untoned white 76, grey 8, yellow 7, cream 2
   means what it is called
+
+# How readily a part or property is spoken of, by what the bird looks like.
+mention bird-colour
+  area bird
+  aspect colour
+  by belly like back 0.18, white -0.15, like breast 0.14, like back 0.11, bill -0.09
+  by like head 0.07, strong -0.07, strong bird -0.07, tail -0.05, head like back 0.05
+  by far-mass -0.03, wing -0.03, mixed bird 0.02, mass -0.01, black -0.01
+  by black bird -0.01, bill-depth -0.01
+  means how readily it is spoken of
+
+mention bird-size
+  area bird
+  aspect size
+  by bill 0.16, far-mass -0.11, wing -0.09, strong -0.06, strong bird -0.06
+  by mass 0.05, bill-depth 0.05, white -0.05, like breast 0.03, like back 0.03
+  by belly like back 0.03, tarsus -0.03, black -0.02, black bird -0.02, tail 0.02
+  by head like back 0.02, like head 0.02
+  means how readily it is spoken of
+
+mention head-colour
+  area head
+  aspect colour
+  by mixed bird 0.61, belly like back -0.53, like bird -0.47, like breast -0.29
+  by wing 0.21, head like back -0.17, like back -0.17, tarsus -0.14, bill -0.14
+  by black 0.13, strong -0.11, bill-depth 0.10, white 0.10, strong bird -0.10
+  by black bird -0.08, mass 0.07, tail 0.06, far-mass -0.05
+  means how readily it is spoken of
+
+mention crown-colour
+  area crown
+  aspect colour
+  by like breast -0.36, black bird -0.29, like bird -0.29, like head -0.27, strong -0.24
+  by wing 0.23, like back -0.22, head like back -0.22, belly like back -0.21
+  by strong bird -0.18, mixed bird 0.16, white 0.15, black 0.14, bill-depth 0.09
+  by far-mass -0.08, tarsus 0.05, mass -0.03, bill 0.03, tail 0.02
+  means how readily it is spoken of
+
+mention nape-colour
+  area nape
+  aspect colour
+  by belly like back -0.34, like breast -0.33, mixed bird 0.29, like head -0.24
+  by like bird -0.19, like back -0.16, black 0.14, head like back -0.14
+  by bill-depth -0.12, strong bird -0.12, white -0.11, far-mass -0.09, strong 0.05
+  by tarsus -0.04, tail -0.03, mass 0.03
+  means how readily it is spoken of
+
+mention face-colour
+  area face
+  aspect colour
+  by like back -0.35, bill -0.34, like head -0.30, mixed bird 0.28, like bird -0.27
+  by black bird -0.21, black 0.18, strong bird 0.17, belly like back 0.14, white 0.12
+  by like breast -0.10, bill-depth -0.07, head like back -0.07, strong -0.07, mass 0.03
+  by tarsus -0.03, far-mass -0.03
+  means how readily it is spoken of
+
+mention supercilium-colour
+  area supercilium
+  aspect colour
+  by like breast -0.47, like head -0.42, like back -0.38, wing -0.33, tail -0.29
+  by like bird -0.29, black 0.25, bill-depth -0.22, strong -0.21, black bird -0.15
+  by bill -0.14, far-mass -0.13, belly like back 0.11, white 0.09, head like back -0.08
+  by mass -0.06, strong bird 0.05, tarsus -0.02, mixed bird -0.02
+  means how readily it is spoken of
+
+mention throat-colour
+  area throat
+  aspect colour
+  by like back -0.42, like breast -0.40, like bird -0.36, belly like back -0.35
+  by like head -0.31, tarsus -0.25, black 0.17, wing -0.15, mixed bird 0.13
+  by head like back -0.13, tail -0.11, bill-depth -0.06, strong bird 0.05, strong -0.05
+  by white -0.04, far-mass -0.02, mass -0.02, black bird 0.02, bill -0.01
+  means how readily it is spoken of
+
+mention neck-colour
+  area neck
+  aspect colour
+  by mixed bird 0.45, bill-depth -0.35, belly like back -0.29, like back -0.28
+  by black 0.27, wing -0.26, black bird 0.26, strong bird 0.23, like bird -0.23
+  by tail -0.22, like head -0.21, mass 0.17, tarsus -0.13, head like back -0.07
+  by bill -0.06, strong 0.02, white 0.02
+  means how readily it is spoken of
+
+mention neck-length
+  area neck
+  aspect length
+  by wing -0.43, bill-depth -0.37, tail -0.34, like back -0.25, mass 0.21
+  by black bird 0.19, far-mass 0.15, like breast 0.15, bill -0.14, black 0.13
+  by belly like back -0.10, mixed bird 0.07, head like back -0.07, strong bird 0.06
+  by tarsus 0.05, like head -0.05, white 0.04, like bird 0.02, strong -0.02
+  means how readily it is spoken of
+
+mention back-colour
+  area back
+  aspect colour
+  by belly like back -0.41, like breast -0.28, wing -0.24, black 0.20, mixed bird 0.19
+  by tail -0.12, bill-depth -0.10, white 0.09, like bird -0.08, bill -0.07
+  by black bird 0.06, strong 0.06, far-mass -0.06, tarsus 0.05, mass -0.03
+  by strong bird 0.03, head like back 0.02, like head 0.02
+  means how readily it is spoken of
+
+mention breast-colour
+  area breast
+  aspect colour
+  by belly like back -0.53, like back -0.23, like head -0.21, tail 0.21, mixed bird 0.20
+  by like bird -0.16, bill -0.14, strong -0.13, white -0.13, bill-depth 0.10
+  by far-mass -0.07, head like back 0.05, black -0.04, tarsus 0.04, black bird -0.03
+  by mass -0.03, strong bird -0.02, wing 0.02
+  means how readily it is spoken of
+
+mention breast-pattern
+  area breast
+  aspect pattern
+  by head like back 0.36, strong -0.34, belly like back -0.32, wing -0.27, black 0.22
+  by mass -0.16, strong bird -0.12, tail -0.10, like head -0.08, tarsus 0.08
+  by black bird -0.07, bill -0.07, far-mass 0.06, like bird 0.04, bill-depth -0.04
+  by white 0.02
+  means how readily it is spoken of
+
+mention belly-colour
+  area belly
+  aspect colour
+  by like back -0.28, belly like back -0.28, like head -0.24, tail 0.24, strong -0.17
+  by black -0.17, like bird -0.15, mixed bird 0.14, tarsus 0.12, bill-depth 0.11
+  by wing 0.07, head like back 0.06, mass -0.05, black bird -0.05, bill -0.04
+  by strong bird -0.04, far-mass -0.03, like breast -0.03, white -0.02
+  means how readily it is spoken of
+
+mention belly-pattern
+  area belly
+  aspect pattern
+  by strong -0.27, wing -0.26, head like back 0.26, tarsus 0.23, bill-depth -0.17
+  by mass -0.14, like bird -0.12, tail 0.09, belly like back -0.08, like back -0.08
+  by like head -0.07, white 0.07, like breast 0.07, far-mass 0.06, bill 0.06
+  by black bird -0.04, mixed bird -0.04, strong bird -0.04, black -0.01
+  means how readily it is spoken of
+
+mention flanks-colour
+  area flanks
+  aspect colour
+  by strong bird -0.35, belly like back -0.34, like breast -0.32, like head -0.29
+  by head like back 0.20, black bird 0.19, strong -0.19, like back -0.17, white -0.14
+  by bill-depth -0.13, wing -0.11, tarsus -0.09, tail 0.08, black -0.07, bill 0.06
+  by far-mass 0.06, like bird -0.03, mixed bird -0.03
+  means how readily it is spoken of
+
+mention wing-colour
+  area wing
+  aspect colour
+  by strong -0.24, like head -0.21, wing 0.20, like breast -0.19, black bird -0.19
+  by like back -0.19, mixed bird 0.18, white 0.18, head like back -0.16
+  by belly like back -0.13, tail 0.12, like bird -0.11, bill-depth 0.10
+  by strong bird 0.07, bill -0.06, black -0.04, far-mass -0.03
+  means how readily it is spoken of
+
+mention wing-pattern
+  area wing
+  aspect pattern
+  by white 0.37, bill-depth 0.34, wing -0.20, strong bird -0.20, like breast 0.18
+  by strong -0.15, mass -0.15, bill -0.12, black bird -0.11, head like back -0.09
+  by like head -0.07, tarsus 0.07, tail -0.06, belly like back -0.05, like back -0.03
+  by far-mass 0.02, mixed bird 0.02, black 0.01, like bird -0.01
+  means how readily it is spoken of
+
+mention wing-coverts-colour
+  area wing-coverts
+  aspect colour
+  by tarsus 0.29, mixed bird 0.25, head like back -0.23, black bird -0.19, strong -0.19
+  by like back -0.18, like head -0.18, belly like back -0.16, bill-depth 0.13
+  by wing 0.10, white 0.10, black 0.09, like breast -0.08, bill -0.04, like bird 0.04
+  by far-mass -0.03, strong bird -0.02, mass -0.02, tail 0.01
+  means how readily it is spoken of
+
+mention secondaries-colour
+  area secondaries
+  aspect colour
+  by like head -0.27, head like back -0.20, bill-depth 0.16, tarsus 0.14, white 0.14
+  by like back -0.11, black -0.11, mixed bird 0.11, strong -0.10, like breast -0.09
+  by wing 0.08, like bird -0.08, mass -0.07, tail 0.07, belly like back 0.05
+  by strong bird -0.04, far-mass -0.02, black bird -0.01, bill 0.01
+  means how readily it is spoken of
+
+mention tail-colour
+  area tail
+  aspect colour
+  by tail 0.60, like back -0.27, black bird -0.26, like breast -0.25, tarsus 0.25
+  by like head -0.24, strong bird 0.24, wing 0.21, belly like back 0.20, like bird -0.18
+  by far-mass -0.17, strong -0.15, white 0.13, black -0.10, bill-depth -0.08
+  by mixed bird 0.05, mass 0.05, bill 0.04
+  means how readily it is spoken of
+
+mention bill-colour
+  area bill
+  aspect colour
+  by bill-depth 0.26, mixed bird -0.25, belly like back 0.19, tarsus -0.12
+  by like breast -0.12, bill 0.11, like back -0.10, head like back 0.07, white -0.07
+  by strong bird -0.07, mass 0.07, tail -0.07, strong -0.07, like bird -0.05
+  by like head -0.05, black bird 0.03, wing -0.01, black 0.01
+  means how readily it is spoken of
+
+mention bill-length
+  area bill
+  aspect length
+  by tarsus -0.28, black -0.14, tail -0.14, wing -0.13, mixed bird -0.12
+  by like breast 0.08, strong bird -0.08, belly like back 0.07, strong -0.07
+  by white -0.05, bill 0.05, bill-depth -0.05, head like back 0.05, like bird 0.04
+  by far-mass 0.03, black bird 0.03, like head 0.02
+  means how readily it is spoken of
+
+mention bill-size
+  area bill
+  aspect size
+  by bill-depth 0.39, bill -0.24, tarsus 0.24, like breast 0.19, head like back 0.16
+  by like bird 0.15, like head 0.15, wing 0.14, far-mass 0.13, white -0.10, strong 0.08
+  by black bird -0.07, mass -0.07, tail 0.06, mixed bird -0.06, strong bird 0.05
+  by black -0.05, belly like back 0.05, like back -0.02
+  means how readily it is spoken of
+
+mention iris-colour
+  area iris
+  aspect colour
+  by head like back 0.45, bill -0.35, like back -0.29, mixed bird -0.25
+  by bill-depth -0.23, wing -0.21, like head -0.21, black bird 0.18, tail -0.18
+  by white 0.18, tarsus 0.16, strong -0.15, belly like back 0.13, like bird -0.12
+  by strong bird -0.11, like breast 0.08, black 0.07, mass -0.04, far-mass 0.01
+  means how readily it is spoken of
+
+mention legs-colour
+  area legs
+  aspect colour
+  by belly like back 0.43, tarsus 0.32, mixed bird -0.28, wing 0.21, bill-depth 0.20
+  by bill -0.16, black 0.16, strong bird -0.13, like bird -0.08, like head -0.07
+  by mass -0.06, far-mass -0.06, like back -0.05, tail 0.05, strong 0.04, white 0.04
+  by head like back -0.04, black bird -0.03
+  means how readily it is spoken of
+
+mention feet-colour
+  area feet
+  aspect colour
+  by belly like back 0.49, mixed bird -0.34, wing 0.31, bill-depth 0.29
+  by strong bird -0.25, bill -0.23, like back -0.14, tarsus 0.14, black bird -0.11
+  by like head -0.11, black 0.10, strong 0.09, white 0.08, like bird -0.07
+  by far-mass 0.04, like breast 0.03, tail 0.01
+  means how readily it is spoken of

@@ -162,7 +162,7 @@ weight temper
   means a single trait, well said, counts for a little more than its likelihood alone; fitted
 
 weight temper-fall
-  value 0.36
+  value 0.37
   means traits of one bird go together: of many, each counts for less; fitted
 
 weight most-for
@@ -216,6 +216,15 @@ weight marking-ground
 reach whole
   words all, entirely, mostly, nearly-all, overall, uniformly, covered, extensive, unbroken, three-quarters
   means of the whole part
+
+# What may tell how readily a part or property is spoken of; fitting weighs it in `mention` entries. Of shapes and
+# builds a word is spoken where it fits, which accounts tell better.
+mention-by looks
+  aspects colour, pattern, size, length
+  by like bird, like breast, like back, like head, belly like back, head like back
+  by strong, white, black, strong bird, black bird, mixed bird
+  by mass, far-mass, bill, bill-depth, tail, tarsus, wing
+  means what stands out against the rest is named, and what is big for the bird
 
 silence behaviour
   value 0.06

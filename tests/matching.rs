@@ -5,6 +5,7 @@ use rectrix::diagnostic::Source;
 use rectrix::gold::notes;
 use rectrix::knowledge::Knowledge;
 use rectrix::lexicon::Layers;
+use rectrix::matching::mention::Feature;
 use rectrix::matching::weights::Weights;
 use rectrix::matching::{About, Candidate, Checklist, LookNext, Matcher, checklist};
 use rectrix::traits::Trait;
@@ -361,6 +362,54 @@ fn the_stored_layout_is_that_of_the_files() {
 }
 
 /// The share of "none of these" for a note, with some species taken off the list, or out of all accounts.
+/// How readily a part's property is spoken of, of the adult forms of a species on average.
+fn readily(species: &str, area: &str, aspect: &str) -> f32 {
+    let (chances, names) = (MATCHER.chances(), &KNOWLEDGE.lexicon.names);
+    let area = chances.areas.index(names.find(area)).unwrap();
+    let of_species =
+        |form: usize| KNOWLEDGE.accounts[chances.forms.list[form].account].english == species;
+    let all = chances.mentions().readily(area, names.find(aspect)).enumerate();
+    let found: Vec<f32> = all.filter(|(form, _)| of_species(*form)).map(|(_, r)| r).collect();
+    assert!(!found.is_empty(), "{species}, {area}");
+    found.iter().sum::<f32>() / found.len() as f32
+}
+
+#[test]
+fn what_stands_out_is_spoken_of_more_readily() {
+    let pairs = [
+        ("belly", "colour", "Eastern Phoebe", "Common Raven"),
+        ("breast", "colour", "American Robin", "American Crow"),
+        ("bill", "colour", "Atlantic Puffin", "Acadian Flycatcher"),
+        ("tail", "colour", "Scissor-tailed Flycatcher", "Least Sandpiper"),
+    ];
+    for (area, aspect, more, less) in pairs {
+        let (more_so, less_so) = (readily(more, area, aspect), readily(less, area, aspect));
+        assert!(more_so > less_so, "{area}: {more} {more_so}, {less} {less_so}");
+    }
+}
+
+#[test]
+fn every_feature_of_a_mention_is_known() {
+    let (chances, names) = (MATCHER.chances(), &KNOWLEDGE.lexicon.names);
+    let index = |text: &str| chances.areas.index(names.find(text));
+    let measured = |name: &str| KNOWLEDGE.accounts.iter().any(|a| a.measure(name).is_some());
+    let mut entries = 0;
+    for entry in KNOWLEDGE.lexicon.others("mention") {
+        let own = index(entry.get("area").unwrap()).unwrap();
+        assert!(names.find(entry.get("aspect").unwrap()).is_some(), "{}", entry.id);
+        for item in entry.items("by") {
+            let (text, weight) = item.rsplit_once(' ').unwrap();
+            assert!(weight.parse::<f32>().is_ok(), "{}: {item}", entry.id);
+            match Feature::parse(text, own, index) {
+                Some(Feature::Measure(name)) => assert!(measured(&name), "{}: {item}", entry.id),
+                found => assert!(found.is_some(), "{}: {item}", entry.id),
+            }
+        }
+        entries += 1;
+    }
+    assert!(entries > 20);
+}
+
 fn none_without(note: &str, species: &str, hide: bool) -> f32 {
     let at = KNOWLEDGE.accounts.iter().position(|a| a.english == species).expect(species);
     let list = if hide { everywhere().hiding(at) } else { everywhere().without(at) };

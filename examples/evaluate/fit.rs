@@ -8,8 +8,9 @@
 //! it are called by own estimate (`called` entries of the lexicon) and by what is said of those, parts near
 //! the tree of parts.
 
+use crate::mention::mentions;
 use crate::tables;
-use crate::trial::{Birds, Kinds};
+use crate::trial::{Birds, Kinds, Notes, read};
 use rectrix::diagnostic::Source;
 use rectrix::knowledge::Knowledge;
 use rectrix::lexicon::Layers;
@@ -45,22 +46,27 @@ pub struct Fitted {
 
 impl Fitted {
     /// Fits the tables to what is said of birds of known kinds.
-    pub fn of(layers: &Layers, birds: &Birds, kinds: &Kinds) -> Result<Self, Box<dyn Error>> {
+    pub fn of(layers: &Layers, notes: &Notes, kinds: &Kinds) -> Result<Self, Box<dyn Error>> {
         let built_in = Knowledge::read(layers)?;
         let blank = tables::blank(&built_in.lexicon);
-        let spoken = tables::spoken(&built_in.lexicon, birds);
+        let spoken = tables::spoken(&built_in.lexicon, &read(&built_in, notes));
         let mut out = Self { blank, entries: spoken.clone() };
         let base = out.over(layers)?;
         let base = Matcher::new(&base)?;
         for _ in 0..ROUNDS {
             let knowledge = out.over(layers)?;
             let matcher = Matcher::new(&knowledge)?;
+            let birds = read(&knowledge, notes);
             let (now, base) = (matcher.chances(), base.chances());
-            let counts = Counts::of(&knowledge, now, birds, kinds);
+            let counts = Counts::of(&knowledge, now, &birds, kinds);
             let names = tables::names(&counts, &knowledge.lexicon, now, base);
-            let parts = tables::parts(&counts, &built_in.lexicon, now, base);
+            let parts = tables::parts(&counts, &knowledge.lexicon, now, base);
             out.entries = format!("{spoken}{parts}{names}");
         }
+        let knowledge = out.over(layers)?;
+        let matcher = Matcher::new(&knowledge)?;
+        let birds = read(&knowledge, notes);
+        out.entries += &mentions(&knowledge, matcher.chances(), &birds, kinds);
         Ok(out)
     }
 

@@ -5,6 +5,7 @@
 //! ten, for notes of 1, 3 and 10 sentences, calibration, and the kinds most confused.
 
 mod fit;
+mod mention;
 mod tables;
 mod trial;
 
@@ -19,7 +20,7 @@ use std::error::Error;
 use std::fs::{read_to_string, write};
 use std::hash::{BuildHasher, BuildHasherDefault, DefaultHasher};
 use std::path::{Path, PathBuf};
-use trial::{Birds, Kinds, Tally, Trial};
+use trial::{Kinds, Notes, Tally, Trial};
 
 #[derive(Parser)]
 #[command(about = "Ranks labelled notes and counts how often the right kind is among the first")]
@@ -63,20 +64,21 @@ fn main() -> Result<(), Box<dyn Error>> {
         Some(file) => read_to_string(file)?,
         None => default_list(&knowledge, &names),
     };
-    let birds = birds(&knowledge, &read_to_string(&args.notes)?, args.most.unwrap_or(usize::MAX));
+    let notes = notes(&read_to_string(&args.notes)?, args.most.unwrap_or(usize::MAX));
     if let Some(file) = &args.fit {
-        let entries = Fitted::of(&layers, &birds, &names)?.entries;
+        let entries = Fitted::of(&layers, &notes, &names)?.entries;
         write(file, opening(file) + entries.trim_end() + "\n")?;
         return Ok(());
     }
     // The tables that judge each kind.
-    let parts: Vec<(Layers, Birds)> = match args.left_out {
-        None => vec![(layers, birds)],
-        Some(parts) => left_out(&layers, &birds, &names, parts.max(2), args.deal)?,
+    let parts: Vec<(Layers, Notes)> = match args.left_out {
+        None => vec![(layers, notes)],
+        Some(parts) => left_out(&layers, &notes, &names, parts.max(2), args.deal)?,
     };
     let mut tallies: Vec<Tally> = [1, 3, 10].into_iter().map(Tally::of).collect();
-    for (layers, birds) in &parts {
+    for (layers, notes) in &parts {
         let knowledge = Knowledge::read(layers)?;
+        let birds = &trial::read(&knowledge, notes);
         let source = Source::new("list", list.clone());
         let (list, wrong) = checklist(&knowledge.lexicon, &knowledge.accounts, &source, None);
         eprint!("{wrong}");
@@ -117,18 +119,16 @@ fn names(text: &str) -> Kinds {
     out
 }
 
-/// What is said of each bird.
-fn birds(knowledge: &Knowledge, notes: &str, most: usize) -> Birds {
-    let reader = knowledge.reader("north-america");
-    let mut out = Birds::new();
-    for line in notes.lines() {
+/// The sentences about each bird.
+fn notes(text: &str, most: usize) -> Notes {
+    let mut out = Notes::new();
+    for line in text.lines() {
         let mut fields = line.splitn(3, '\t');
         let (Some(kind), Some(bird), Some(text)) = (fields.next(), fields.next(), fields.next())
         else {
             continue;
         };
-        let key = (kind.to_owned(), bird.to_owned());
-        out.entry(key).or_default().push(trial::said(&reader.read(text)));
+        out.entry((kind.to_owned(), bird.to_owned())).or_default().push(text.to_owned());
     }
     let mut per_kind: BTreeMap<String, usize> = BTreeMap::new();
     out.retain(|(kind, _), _| {
@@ -142,18 +142,18 @@ fn birds(knowledge: &Knowledge, notes: &str, most: usize) -> Birds {
 /// The kinds in parts, each with the tables fitted to all others.
 fn left_out(
     layers: &Layers,
-    birds: &Birds,
+    notes: &Notes,
     names: &Kinds,
     parts: usize,
     deal: usize,
-) -> Result<Vec<(Layers, Birds)>, Box<dyn Error>> {
+) -> Result<Vec<(Layers, Notes)>, Box<dyn Error>> {
     let mut order: Vec<&String> = names.keys().collect();
     order.sort_by_key(|kind| BuildHasherDefault::<DefaultHasher>::default().hash_one((deal, kind)));
     let part_of: BTreeMap<&String, usize> =
         order.into_iter().enumerate().map(|(at, kind)| (kind, at % parts)).collect();
     let mut out = Vec::new();
     for part in 0..parts {
-        let (inside, outside): (Birds, Birds) = birds
+        let (inside, outside): (Notes, Notes) = notes
             .iter()
             .map(|(key, said)| (key.clone(), said.clone()))
             .partition(|((kind, _), _)| part_of.get(kind) == Some(&part));

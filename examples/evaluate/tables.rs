@@ -45,7 +45,7 @@ fn is_kept(lexicon: &Lexicon, kind: &str, id: &str) -> bool {
 /// Entries that take the place of all fitted ones, and say nothing.
 pub fn blank(lexicon: &Lexicon) -> String {
     let mut out = String::new();
-    for kind in ["naming", "meant"] {
+    for kind in ["naming", "meant", "mention"] {
         for entry in lexicon.others(kind).filter(|e| !is_kept(lexicon, kind, &e.id)) {
             let _ = writeln!(out, "{kind} {}\n  means nothing yet\n", entry.id);
         }
@@ -53,11 +53,16 @@ pub fn blank(lexicon: &Lexicon) -> String {
     out
 }
 
+/// Lines that break between items alone.
+fn wrapped() -> textwrap::Options<'static> {
+    textwrap::Options::new(WIDTH).word_splitter(textwrap::WordSplitter::NoHyphenation)
+}
+
 /// A list under a key, on as many lines as it takes.
-fn list(out: &mut String, key: &str, items: &[String]) {
+pub fn list(out: &mut String, key: &str, items: &[String]) {
     // No line may end within an item.
     let whole: Vec<String> = items.iter().map(|item| item.replace(' ', "\u{a0}")).collect();
-    for line in textwrap::wrap(&whole.join(", "), WIDTH) {
+    for line in textwrap::wrap(&whole.join(", "), wrapped()) {
         let _ = writeln!(out, "  {key} {}", line.trim_end_matches(',').replace('\u{a0}', " "));
     }
 }

@@ -2,7 +2,7 @@
 
 use rectrix::knowledge::Knowledge;
 use rectrix::matching::{Checklist, Matcher, Ranking};
-use rectrix::reading::{Named, Reading};
+use rectrix::reading::Named;
 use rectrix::traits::Trait;
 use std::collections::BTreeMap;
 use std::fmt::Write;
@@ -10,15 +10,24 @@ use std::fmt::Write;
 /// What a sentence or a note says: marks, and kinds of bird that are named.
 pub type Noted = (Vec<Trait>, Vec<Named>);
 
-/// For each kind and bird, what each sentence says.
+/// For each kind and bird, the sentences about it.
+pub type Notes = BTreeMap<(String, String), Vec<String>>;
+
+/// The same, as read: what each sentence says.
 pub type Birds = BTreeMap<(String, String), Vec<Noted>>;
 
 /// The English names of each kind.
 pub type Kinds = BTreeMap<String, Vec<String>>;
 
-/// What of a reading is compared.
-pub fn said(reading: &Reading) -> Noted {
-    (reading.traits.clone(), reading.named.clone())
+/// Reads the sentences. What comes of it goes with that lexicon alone, since another may number its names otherwise.
+pub fn read(knowledge: &Knowledge, notes: &Notes) -> Birds {
+    let reader = knowledge.reader("north-america");
+    let said = |text: &String| {
+        let reading = reader.read(text);
+        (reading.traits, reading.named)
+    };
+    let birds = notes.iter();
+    birds.map(|(key, texts)| (key.clone(), texts.iter().map(said).collect())).collect()
 }
 
 /// What is tried, and on what.

@@ -145,7 +145,7 @@ impl Lexicon {
 }
 
 /// Kinds of entries that are not kinds of words; each has its own reader.
-pub const OTHER_ENTRIES: [&str; 27] = [
+pub const OTHER_ENTRIES: [&str; 29] = [
     "covers",
     "looked-at",
     "short-names",
@@ -157,6 +157,8 @@ pub const OTHER_ENTRIES: [&str; 27] = [
     "curve",
     "weight",
     "meant",
+    "mention",
+    "mention-by",
     "naming",
     "called",
     "reach",

@@ -6,10 +6,12 @@ use super::gauges::Gauges;
 use super::groups::{Groups, Spread};
 use super::layout::Layout;
 use super::likeness::{Likeness, Relation};
+use super::mention::{Mentions, Quality};
 use super::naming::Naming;
 use super::question::{Aspects, Question, Reach};
 use super::sizes::Sizes;
 use super::weights::Weights;
+use crate::accounts::Account;
 use crate::knowledge::Knowledge;
 use crate::lexicon::Lexicon;
 use crate::lexicon::names::Name;
@@ -45,15 +47,18 @@ pub struct Chances<'a> {
     /// For aspects with many words, the chance of one that the account does not have.
     silence: Vec<(Name, f32)>,
     talk: Vec<f32>,
+    mentions: Mentions,
 }
 
 impl<'a> Chances<'a> {
     /// Lays out all accounts.
     pub fn new(knowledge: &'a Knowledge, weights: Weights) -> Self {
         let lexicon = &knowledge.lexicon;
-        let (areas, naming, talk) = match Layout::stored(knowledge) {
-            Some(layout) => (layout.areas, Some(layout.naming), layout.talk),
-            None => (Areas::of(lexicon, &weights), None, Vec::new()),
+        let (areas, naming, worked_out) = match Layout::stored(knowledge) {
+            Some(layout) => {
+                (layout.areas, Some(layout.naming), Some((layout.talk, layout.mentions)))
+            }
+            None => (Areas::of(lexicon, &weights), None, None),
         };
         let aspects = Aspects::of(lexicon);
         let forms = Forms::of(lexicon, &areas, &aspects, &weights, &knowledge.accounts);
@@ -68,14 +73,16 @@ impl<'a> Chances<'a> {
             groups: OnceLock::new(),
             striking: naming.striking(lexicon, &weights),
             silence: silence(lexicon),
-            talk,
+            talk: Vec::new(),
+            mentions: Mentions::default(),
             areas,
             forms,
             naming,
         };
-        if out.talk.is_empty() {
-            out.talk = out.measure_talk();
-        }
+        (out.talk, out.mentions) = worked_out.unwrap_or_else(|| {
+            let entries: Vec<_> = lexicon.others("mention").collect();
+            (out.measure_talk(), Mentions::of(&out, &entries))
+        });
         out
     }
 
@@ -85,6 +92,7 @@ impl<'a> Chances<'a> {
             areas: self.areas.clone(),
             naming: self.naming.table(&self.knowledge.lexicon).clone(),
             talk: self.talk.clone(),
+            mentions: self.mentions.clone(),
         }
     }
 
@@ -121,8 +129,35 @@ impl<'a> Chances<'a> {
             for chance in &mut row {
                 *chance = 1.0 - self.weights.absent * *chance / most;
             }
+        } else {
+            self.mentions.weigh(&mut row, question.area, question.aspect);
         }
         row
+    }
+
+    /// The lexicon behind the chances.
+    pub const fn lexicon(&self) -> &Lexicon {
+        &self.knowledge.lexicon
+    }
+
+    /// The accounts behind the forms.
+    pub fn accounts(&self) -> &[Account] {
+        &self.knowledge.accounts
+    }
+
+    /// How readily parts are spoken of.
+    pub const fn mentions(&self) -> &Mentions {
+        &self.mentions
+    }
+
+    /// The chance of each common colour name, said of each colour of the palette.
+    pub fn called(&self) -> &[Vec<f32>] {
+        self.naming.called(&self.knowledge.lexicon)
+    }
+
+    /// How strong, white or black each colour of the palette is, from 0 to 1.
+    pub fn quality(&self, quality: Quality) -> Vec<f32> {
+        self.naming.quality(&self.knowledge.lexicon, quality)
     }
 
     /// The loose kinds of bird.

@@ -1,6 +1,7 @@
 //! What takes long to work out of the lexicon and the accounts: stored with the built-in tables.
 
 use super::areas::Areas;
+use super::mention::Mentions;
 use super::naming::Table;
 use crate::knowledge::Knowledge;
 use serde::{Deserialize, Serialize};
@@ -14,6 +15,8 @@ pub struct Layout {
     pub naming: Table,
     /// For each form, how many more colours than of an average bird one speaks of.
     pub talk: Vec<f32>,
+    /// How readily each part and property is spoken of.
+    pub mentions: Mentions,
 }
 
 impl Layout {

@@ -19,6 +19,7 @@ pub mod gauges;
 pub mod groups;
 pub mod layout;
 pub mod likeness;
+pub mod mention;
 pub mod naming;
 pub mod next;
 pub mod none;

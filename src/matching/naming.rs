@@ -5,6 +5,7 @@
 //! the name is in speech, so that the chances of all common names of one colour add up to one.
 
 use super::forms::Hue;
+use super::mention::Quality;
 use super::weights::Weights;
 use crate::lexicon::Lexicon;
 use crate::lexicon::colours::Place;
@@ -150,6 +151,11 @@ impl Naming {
         (left, row)
     }
 
+    /// The chance of each common name, said of each colour of the palette.
+    pub fn called(&self, lexicon: &Lexicon) -> &[Vec<f32>] {
+        &self.table(lexicon).common
+    }
+
     /// How much the names of two colours are the same, from 0 to 1; nothing for colours that no form
     /// shows without a tone.
     pub fn overlap(&self, lexicon: &Lexicon, a: Name, b: Name) -> Option<f32> {
@@ -194,16 +200,30 @@ impl Naming {
 
     /// How readily each colour of the palette is spoken of, against a dull one.
     pub fn striking(&self, lexicon: &Lexicon, weights: &Weights) -> Vec<f32> {
-        let striking = |hue: &Hue| {
-            let Some(place) = lexicon.colours.place(hue.colour) else {
-                return 1.0;
-            };
-            let strength = (place.a.hypot(place.b) / STRONG).min(1.0);
-            let white = if place.l > WHITE { weights.striking_white } else { 0.0 };
-            let black = if place.l < BLACK { weights.striking_black } else { 0.0 };
-            (weights.striking_colour * strength + white + black).exp()
+        let of = |quality| self.quality(lexicon, quality);
+        let (strong, white, black) = (of(Quality::Strong), of(Quality::White), of(Quality::Black));
+        let striking = |at: usize| {
+            (weights.striking_colour * strong[at]
+                + weights.striking_white * white[at]
+                + weights.striking_black * black[at])
+                .exp()
         };
-        self.palette.iter().map(striking).collect()
+        (0..self.palette.len()).map(striking).collect()
+    }
+
+    /// How strong, white or black each colour of the palette is, from 0 to 1.
+    pub fn quality(&self, lexicon: &Lexicon, quality: Quality) -> Vec<f32> {
+        let degree = |hue: &Hue| {
+            let Some(place) = lexicon.colours.place(hue.colour) else {
+                return 0.0;
+            };
+            match quality {
+                Quality::Strong => (place.a.hypot(place.b) / STRONG).min(1.0),
+                Quality::White => f32::from(u8::from(place.l > WHITE)),
+                Quality::Black => f32::from(u8::from(place.l < BLACK)),
+            }
+        };
+        self.palette.iter().map(degree).collect()
     }
 }
 

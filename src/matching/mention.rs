@@ -1,0 +1,267 @@
+//! How readily watchers speak of a part or property at all, by what the bird looks like.
+//!
+//! Of a black bird few name the belly; where it stands out against the rest, or the bill is heavy, many do. A
+//! `mention` entry of the lexicon weighs features of a form for one part and property:
+//!
+//! ```text
+//! mention belly-colour
+//!   area belly
+//!   aspect colour
+//!   by like bird -0.40, mixed bird 0.30, tail 0.28
+//! ```
+//!
+//! The feature is `like A` or `A like B`, how much of their colours two parts are called the same; `strong`,
+//! `white`, `black`, `mixed`, how much of the part is, or of another part named behind; `mass`, a logarithm, and
+//! `far-mass`, how far that is from the middling; or a measure by its name in the accounts, as the logarithm of
+//! its proportion to the cube root of the mass. Parts without a name are the entry's own.
+
+use super::chances::Chances;
+use crate::accounts::Account;
+use crate::lexicon::entry::Entry;
+use crate::lexicon::names::Name;
+use serde::{Deserialize, Serialize};
+
+/// Logarithms are stored in steps of this size.
+const STEP: f32 = 0.02;
+/// However a bird looks, a part is spoken of up to about twice as readily as another, or half.
+const MOST: f32 = 0.9;
+
+/// For each part and property with an entry, how readily it is spoken of, for each form.
+#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+pub struct Mentions(Vec<Mention>);
+
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+struct Mention {
+    area: u8,
+    aspect: Name,
+    /// Logarithms, in steps, over that of an average form.
+    readily: Vec<i8>,
+}
+
+impl Mentions {
+    /// By the `mention` entries of the lexicon.
+    pub fn of(chances: &Chances<'_>, entries: &[&Entry]) -> Self {
+        let looks = Looks::of(chances);
+        Self(entries.iter().filter_map(|entry| mention(chances, &looks, entry)).collect())
+    }
+
+    /// How readily a part and property is spoken of, as the logarithm over that of an average form, for each
+    /// form; nothing where all are alike.
+    pub fn readily(&self, area: usize, aspect: Name) -> impl Iterator<Item = f32> + '_ {
+        let about = move |m: &&Mention| usize::from(m.area) == area && m.aspect == aspect;
+        let steps = self.0.iter().find(about).map_or(&[][..], |m| &m.readily);
+        steps.iter().map(|steps| f32::from(*steps) * STEP)
+    }
+
+    /// Multiplies a row of chances of a statement by how readily it is made.
+    pub fn weigh(&self, row: &mut [f32], area: usize, aspect: Name) {
+        for (chance, readily) in row.iter_mut().zip(self.readily(area, aspect)) {
+            *chance *= readily.exp();
+        }
+    }
+}
+
+/// A feature that a mention goes by.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Feature {
+    /// How much of their colours two parts are called the same, from 0 to 1.
+    Like(usize, usize),
+    /// How strong, white or black a part is, from 0 to 1.
+    Hue(usize, Quality),
+    /// How many names the colours of a part go by: the entropy.
+    Mixed(usize),
+    /// The logarithm of the mass.
+    Mass,
+    /// How far that lies from the mean.
+    FarMass,
+    /// The logarithm of a measure over the cube root of the mass.
+    Measure(String),
+}
+
+/// What a colour is beside its name.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Quality {
+    /// Full of colour.
+    Strong,
+    /// White.
+    White,
+    /// Black.
+    Black,
+}
+
+impl Feature {
+    /// What a text names; `own` is the part meant where none is named. Nothing for parts that are not there.
+    pub fn parse(text: &str, own: usize, area: impl Fn(&str) -> Option<usize>) -> Option<Self> {
+        let words: Vec<&str> = text.split_whitespace().collect();
+        let quality = |word: &str| match word {
+            "strong" => Some(Quality::Strong),
+            "white" => Some(Quality::White),
+            "black" => Some(Quality::Black),
+            _ => None,
+        };
+        match *words {
+            ["like", b] => Some(Self::Like(own, area(b)?)),
+            [a, "like", b] => Some(Self::Like(area(a)?, area(b)?)),
+            ["mixed"] => Some(Self::Mixed(own)),
+            ["mixed", a] => Some(Self::Mixed(area(a)?)),
+            ["mass"] => Some(Self::Mass),
+            ["far-mass"] => Some(Self::FarMass),
+            [word] => Some(match quality(word) {
+                Some(quality) => Self::Hue(own, quality),
+                None => Self::Measure(word.to_owned()),
+            }),
+            [word, a] => Some(Self::Hue(area(a)?, quality(word)?)),
+            _ => None,
+        }
+    }
+}
+
+/// What the forms look like, part by part.
+pub struct Looks<'a> {
+    chances: &'a Chances<'a>,
+    /// For each colour of the palette, the chance of each common name.
+    called: &'a [Vec<f32>],
+    mean_mass: f32,
+}
+
+impl<'a> Looks<'a> {
+    /// Those of all forms.
+    pub fn of(chances: &'a Chances<'a>) -> Self {
+        let accounts = chances.accounts();
+        let mean_mass = mean(accounts.iter().filter_map(|a| Some(a.mass?.ln())));
+        Self { chances, called: chances.called(), mean_mass }
+    }
+
+    /// A feature of each form; where it is not known, that of the others on average.
+    pub fn values(&self, feature: &Feature) -> Vec<f32> {
+        match feature {
+            Feature::Like(a, b) => {
+                let (a, b) = (self.names(*a), self.names(*b));
+                let alike = |(a, b): (&Vec<f32>, &Vec<f32>)| {
+                    a.iter().zip(b).map(|(a, b)| a.min(*b)).sum::<f32>()
+                };
+                a.iter().zip(&b).map(alike).collect()
+            }
+            Feature::Mixed(area) => {
+                let entropy = |names: &Vec<f32>| -> f32 {
+                    names.iter().filter(|n| **n > 0.0).map(|n| -n * n.ln()).sum()
+                };
+                self.names(*area).iter().map(entropy).collect()
+            }
+            Feature::Hue(area, quality) => {
+                let of = self.chances.quality(*quality);
+                self.shares(*area, |sum: &mut f32, colour, share| *sum += share * of[colour])
+            }
+            Feature::Mass => self.measured(|a| Some(a.mass?.ln())),
+            Feature::FarMass => self.measured(|a| Some((a.mass?.ln() - self.mean_mass).abs())),
+            Feature::Measure(name) => {
+                self.measured(|a| Some((a.measure(name)? / a.mass?.cbrt()).ln()))
+            }
+        }
+    }
+
+    /// For each form, the chance of each common colour name, said of a part.
+    fn names(&self, area: usize) -> Vec<Vec<f32>> {
+        let count = self.called.first().map_or(0, Vec::len);
+        self.shares(area, |names: &mut Vec<f32>, colour, share| {
+            names.resize(count, 0.0);
+            for (sum, chance) in names.iter_mut().zip(&self.called[colour]) {
+                *sum += share * chance;
+            }
+        })
+    }
+
+    /// For each form, what `add` makes of the colours of a part, each with its share.
+    fn shares<T: Default>(&self, area: usize, add: impl Fn(&mut T, usize, f32)) -> Vec<T> {
+        let forms = &self.chances.forms;
+        let meant = self.chances.areas.meant(area);
+        let of_form = |form| {
+            let colours = forms.colours(form).iter();
+            let weights =
+                colours.map(|c| (usize::from(c.colour), c.weight * meant[usize::from(c.area)]));
+            let all: f32 = weights.clone().map(|(_, weight)| weight).sum();
+            let mut out = T::default();
+            for (colour, weight) in weights {
+                add(&mut out, colour, weight / all.max(f32::MIN_POSITIVE));
+            }
+            out
+        };
+        forms.list.iter().map(of_form).collect()
+    }
+
+    fn measured(&self, measure: impl Fn(&Account) -> Option<f32>) -> Vec<f32> {
+        let accounts = self.chances.accounts();
+        let known: Vec<Option<f32>> = accounts.iter().map(measure).collect();
+        let mean = mean(known.iter().flatten().copied());
+        self.chances.forms.list.iter().map(|f| known[f.account].unwrap_or(mean)).collect()
+    }
+}
+
+fn mention(chances: &Chances<'_>, looks: &Looks<'_>, entry: &Entry) -> Option<Mention> {
+    let names = &chances.lexicon().names;
+    let index = |text: &str| chances.areas.index(names.find(text));
+    let own = index(entry.get("area")?)?;
+    let mut readily = vec![0.0; chances.forms.list.len()];
+    for item in entry.items("by") {
+        let (text, weight) = item.rsplit_once(' ')?;
+        let weight: f32 = weight.parse().ok()?;
+        let values = looks.values(&Feature::parse(text, own, index)?);
+        for (sum, value) in readily.iter_mut().zip(values) {
+            *sum += weight * value;
+        }
+    }
+    let middle = mean(readily.iter().copied());
+    #[expect(clippy::cast_possible_truncation, reason = "clamped to 45 steps either way")]
+    let steps = |sum: &f32| ((sum - middle).clamp(-MOST, MOST) / STEP).round() as i8;
+    Some(Mention {
+        area: u8::try_from(own).ok()?,
+        aspect: names.find(entry.get("aspect")?),
+        readily: readily.iter().map(steps).collect(),
+    })
+}
+
+fn mean(values: impl Iterator<Item = f32>) -> f32 {
+    let (mut sum, mut count) = (0.0, 0.0);
+    for value in values {
+        sum += value;
+        count += 1.0;
+    }
+    if count > 0.0 { sum / count } else { 0.0 }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn area(text: &str) -> Option<usize> {
+        ["bird", "belly", "back"].iter().position(|a| *a == text)
+    }
+
+    #[test]
+    fn features_are_of_the_own_part_or_of_the_one_that_is_named() {
+        let parse = |text| Feature::parse(text, 1, area);
+        assert_eq!(parse("like bird"), Some(Feature::Like(1, 0)));
+        assert_eq!(parse("back like bird"), Some(Feature::Like(2, 0)));
+        assert_eq!(parse("strong"), Some(Feature::Hue(1, Quality::Strong)));
+        assert_eq!(parse("black back"), Some(Feature::Hue(2, Quality::Black)));
+        assert_eq!(parse("mixed bird"), Some(Feature::Mixed(0)));
+        assert_eq!(parse("mass"), Some(Feature::Mass));
+        assert_eq!(parse("bill-depth"), Some(Feature::Measure("bill-depth".to_owned())));
+        for unknown in ["", "like elbow", "elbow like bird", "brown back", "like bird and back"] {
+            assert_eq!(parse(unknown), None, "{unknown}");
+        }
+    }
+
+    #[test]
+    fn a_row_is_weighed_for_its_part_and_property_alone() {
+        let aspect = Name(3);
+        let mentions = Mentions(vec![Mention { area: 1, aspect, readily: vec![-35, 0, 35] }]);
+        let mut row = [0.5; 3];
+        mentions.weigh(&mut row, 1, Name(4));
+        mentions.weigh(&mut row, 2, aspect);
+        assert_eq!(row, [0.5; 3]);
+        mentions.weigh(&mut row, 1, aspect);
+        // Half as readily, and twice: the logarithm of two is 0.69.
+        assert!((row[0] - 0.25).abs() < 0.01 && row[1] == 0.5 && (row[2] - 1.0).abs() < 0.02);
+    }
+}
