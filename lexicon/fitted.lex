@@ -763,7 +763,7 @@ mention breast-pattern
 mention belly-colour
   area belly
   aspect colour
-  by like back -0.28, belly like back -0.28, like head -0.24, tail 0.24, strong -0.17
+  by belly like back -0.28, like back -0.28, like head -0.24, tail 0.24, strong -0.17
   by black -0.17, like bird -0.15, mixed bird 0.14, tarsus 0.12, bill-depth 0.11
   by wing 0.07, head like back 0.06, mass -0.05, black bird -0.05, bill -0.04
   by strong bird -0.04, far-mass -0.03, like breast -0.03, white -0.02
@@ -884,4 +884,134 @@ mention feet-colour
   by strong bird -0.25, bill -0.23, like back -0.14, tarsus 0.14, black bird -0.11
   by like head -0.11, black 0.10, strong 0.09, white 0.08, like bird -0.07
   by far-mass 0.04, like breast 0.03, tail 0.01
+  means how readily it is spoken of
+
+mention bird-colour-black
+  area bird
+  aspect colour
+  value black
+  by called back 0.24, called tail -0.22, called crown 0.21, called throat 0.16
+  by called wing -0.11, called breast 0.08, called bird -0.04, called head 0.02
+  means how readily it is spoken of
+
+mention bird-colour-blue
+  area bird
+  aspect colour
+  value blue
+  by called head 0.43, called wing -0.37, called breast 0.35, called crown 0.31
+  by called throat 0.21, called belly 0.20, called tail -0.09, called back -0.07
+  by called bird -0.03
+  means how readily it is spoken of
+
+mention bird-colour-grey
+  area bird
+  aspect colour
+  value grey
+  by called breast 0.48, called back 0.33, called belly 0.28, called bird 0.22
+  by called crown 0.18, called head 0.17, called wing 0.12, called throat 0.11
+  by called tail 0.06
+  means how readily it is spoken of
+
+mention bird-colour-white
+  area bird
+  aspect colour
+  value white
+  by called throat 0.45, called belly 0.28, called tail -0.27, called back 0.18
+  by called wing -0.17, called bird -0.13, called crown 0.11, called head 0.09
+  by called breast -0.07
+  means how readily it is spoken of
+
+mention bird-colour-yellow
+  area bird
+  aspect colour
+  value yellow
+  by called breast 0.47, called throat 0.29, called crown 0.24, called back 0.22
+  by called head 0.16, called bird 0.15, called wing 0.13, called belly -0.12
+  by called tail 0.11
+  means how readily it is spoken of
+
+mention head-colour-black
+  area head
+  aspect colour
+  value black
+  by called belly -0.56, called crown 0.47, called throat 0.33, called head 0.32
+  by called tail -0.20, called back 0.18, called breast -0.15, called bird -0.03
+  by called wing -0.02
+  means how readily it is spoken of
+
+mention head-colour-white
+  area head
+  aspect colour
+  value white
+  by called crown 0.53, called head 0.29, called wing -0.27, called belly -0.23
+  by called bird -0.22, called throat -0.16, called breast -0.16, called tail -0.12
+  by called back -0.04
+  means how readily it is spoken of
+
+mention crown-colour-white
+  area crown
+  aspect colour
+  value white
+  by called crown 0.42, called head 0.32, called tail -0.27, called breast -0.26
+  by called back 0.20, called belly -0.13, called bird -0.11, called wing -0.09
+  by called throat -0.03
+  means how readily it is spoken of
+
+mention eye-ring-colour-black
+  area eye-ring
+  aspect colour
+  value black
+  by called crown -0.33, called back -0.31, called head -0.20, called belly -0.16
+  by called bird -0.10, called breast -0.08, called wing -0.06, called throat -0.05
+  by called tail 0.03
+  means how readily it is spoken of
+
+mention back-colour-black
+  area back
+  aspect colour
+  value black
+  by called belly -0.31, called throat 0.25, called tail 0.22, called wing 0.20
+  by called crown -0.17, called back 0.16, called breast -0.14, called head -0.09
+  means how readily it is spoken of
+
+mention belly-colour-brown
+  area belly
+  aspect colour
+  value brown
+  by called belly -0.32, called crown 0.27, called breast -0.20, called head 0.18
+  by called tail 0.17, called wing 0.14, called back 0.11, called throat -0.08
+  by called bird 0.08
+  means how readily it is spoken of
+
+mention wing-colour-white
+  area wing
+  aspect colour
+  value white
+  by called throat -0.43, called back 0.40, called tail 0.33, called breast -0.30
+  by called bird 0.13, called wing -0.12, called crown 0.02, called belly 0.01
+  means how readily it is spoken of
+
+mention wing-bar-colour-white
+  area wing-bar
+  aspect colour
+  value white
+  by called throat -0.28, called breast -0.27, called belly -0.20, called head -0.18
+  by called tail 0.09, called bird -0.05, called crown -0.04
+  means how readily it is spoken of
+
+mention bill-colour-brown
+  area bill
+  aspect colour
+  value brown
+  by called tail 0.41, called belly -0.33, called wing 0.28, called breast -0.18
+  by called throat -0.10, called crown 0.06, called back -0.05, called head 0.04
+  by called bird 0.03
+  means how readily it is spoken of
+
+mention bill-colour-white
+  area bill
+  aspect colour
+  value white
+  by called tail -0.41, called throat -0.33, called back -0.24, called breast -0.23
+  by called bird -0.18, called crown 0.14, called wing -0.07, called belly -0.04
   means how readily it is spoken of

@@ -226,6 +226,13 @@ mention-by looks
   by mass, far-mass, bill, bill-depth, tail, tarsus, wing
   means what stands out against the rest is named, and what is big for the bird
 
+# The same for one colour of a part, beyond how readily the part is spoken of.
+mention-by colours
+  aspects colour
+  by called bird, called belly, called breast, called wing, called back, called head, called crown
+  by called tail, called throat
+  means who calls a bird white looks at some parts more than at others
+
 silence behaviour
   value 0.06
   means most birds do most things now and then, but few climb down head first

@@ -5,6 +5,7 @@ use rectrix::diagnostic::Source;
 use rectrix::gold::notes;
 use rectrix::knowledge::Knowledge;
 use rectrix::lexicon::Layers;
+use rectrix::lexicon::names::Name;
 use rectrix::matching::mention::Feature;
 use rectrix::matching::weights::Weights;
 use rectrix::matching::{About, Candidate, Checklist, LookNext, Matcher, checklist};
@@ -368,7 +369,7 @@ fn readily(species: &str, area: &str, aspect: &str) -> f32 {
     let area = chances.areas.index(names.find(area)).unwrap();
     let of_species =
         |form: usize| KNOWLEDGE.accounts[chances.forms.list[form].account].english == species;
-    let all = chances.mentions().readily(area, names.find(aspect)).enumerate();
+    let all = chances.mentions().readily(area, names.find(aspect), Name::NONE).enumerate();
     let found: Vec<f32> = all.filter(|(form, _)| of_species(*form)).map(|(_, r)| r).collect();
     assert!(!found.is_empty(), "{species}, {area}");
     found.iter().sum::<f32>() / found.len() as f32
@@ -397,10 +398,11 @@ fn every_feature_of_a_mention_is_known() {
     for entry in KNOWLEDGE.lexicon.others("mention") {
         let own = index(entry.get("area").unwrap()).unwrap();
         assert!(names.find(entry.get("aspect").unwrap()).is_some(), "{}", entry.id);
+        let value = entry.get("value").map_or(Name::NONE, |value| names.find(value));
         for item in entry.items("by") {
             let (text, weight) = item.rsplit_once(' ').unwrap();
             assert!(weight.parse::<f32>().is_ok(), "{}: {item}", entry.id);
-            match Feature::parse(text, own, index) {
+            match Feature::parse(text, own, value, index) {
                 Some(Feature::Measure(name)) => assert!(measured(&name), "{}: {item}", entry.id),
                 found => assert!(found.is_some(), "{}: {item}", entry.id),
             }

@@ -63,10 +63,14 @@ impl Fitted {
             let parts = tables::parts(&counts, &knowledge.lexicon, now, base);
             out.entries = format!("{spoken}{parts}{names}");
         }
-        let knowledge = out.over(layers)?;
-        let matcher = Matcher::new(&knowledge)?;
-        let birds = read(&knowledge, notes);
-        out.entries += &mentions(&knowledge, matcher.chances(), &birds, kinds);
+        out.entries +=
+            "# How readily a part or property is spoken of, by what the bird looks like.\n";
+        for by in built_in.lexicon.others("mention-by") {
+            let knowledge = out.over(layers)?;
+            let matcher = Matcher::new(&knowledge)?;
+            let birds = read(&knowledge, notes);
+            out.entries += &mentions(&knowledge, matcher.chances(), &birds, kinds, by);
+        }
         Ok(out)
     }
 

@@ -6,6 +6,7 @@
 use crate::tables::list;
 use crate::trial::{Birds, Kinds};
 use rectrix::knowledge::Knowledge;
+use rectrix::lexicon::entry::Entry;
 use rectrix::lexicon::names::Name;
 use rectrix::matching::chances::Chances;
 use rectrix::matching::mention::{Feature, Looks};
@@ -32,8 +33,11 @@ const LEAST_FORETOLD: f64 = 0.1;
 /// The least weight that is listed.
 const LEAST_WEIGHT: f64 = 0.01;
 
-/// What is said of each part and property.
-type About = (usize, Name);
+/// How features begin that are of one value.
+const BY_VALUE: &str = "called ";
+
+/// What is said of each part and property; by one value, or by any.
+type About = (usize, Name, Name);
 
 /// Statements of one kind about one part and property.
 #[derive(Clone, Copy, Default)]
@@ -42,36 +46,32 @@ struct Times {
     expected: f64,
 }
 
-/// The `mention` entries.
+/// The `mention` entries by the features of one `mention-by` entry, beyond the mentions that the lexicon has already.
 pub fn mentions(
     knowledge: &Knowledge,
     chances: &Chances<'_>,
     birds: &Birds,
     kinds: &Kinds,
+    by: &Entry,
 ) -> String {
     let lexicon = &knowledge.lexicon;
-    let ids: Vec<&str> = lexicon.topography.iter().map(|a| lexicon.names.text(a.id)).collect();
+    let text = |area: usize| lexicon.topography.iter().nth(area).map(|a| lexicon.names.text(a.id));
     let index = |text: &str| chances.areas.index(lexicon.names.find(text));
-    let candidates: Vec<&str> = lexicon.others("mention-by").flat_map(|e| e.items("by")).collect();
-    let aspects: Vec<Name> = lexicon
-        .others("mention-by")
-        .flat_map(|e| e.items("aspects"))
-        .map(|aspect| lexicon.names.find(aspect))
-        .collect();
+    let aspects: Vec<Name> = by.items("aspects").map(|a| lexicon.names.find(a)).collect();
     let shares = shares(knowledge, chances, kinds, birds);
     let looks = Looks::of(chances);
     let mut known: HashMap<String, Vec<f64>> = HashMap::new();
-    let mut out =
-        "# How readily a part or property is spoken of, by what the bird looks like.\n".to_owned();
-    for ((area, aspect), times) in counted(knowledge, chances, birds, &shares) {
+    let by_value = by.items("by").any(|item| item.starts_with(BY_VALUE));
+    let mut out = String::new();
+    for ((area, aspect, value), times) in counted(knowledge, chances, birds, &shares, by_value) {
         let said: f64 = times.iter().map(|t| t.counted).sum();
         if said < LEAST_SAID || !aspects.contains(&aspect) {
             continue;
         }
         let mut features = Vec::new();
         let mut used = Vec::new();
-        for &text in &candidates {
-            let Some(feature) = Feature::parse(text, area, index) else {
+        for text in by.items("by") {
+            let Some(feature) = Feature::parse(text, area, value, index) else {
                 continue;
             };
             let of_kinds = known.entry(format!("{feature:?}")).or_insert_with(|| {
@@ -88,16 +88,22 @@ pub fn mentions(
         if sought.foretold(&features) < LEAST_FORETOLD {
             continue;
         }
-        let weights = sought.ridge(&features);
-        let mut items: Vec<(f64, &str)> = weights.into_iter().zip(used).collect();
+        let mut items: Vec<(f64, &str)> = sought.ridge(&features).into_iter().zip(used).collect();
         items.retain(|(weight, _)| weight.abs() >= LEAST_WEIGHT);
-        items.sort_by(|a, b| b.0.abs().total_cmp(&a.0.abs()).then(a.1.cmp(b.1)));
         if items.is_empty() {
             continue;
         }
+        items.sort_by(|a, b| b.0.abs().total_cmp(&a.0.abs()).then(a.1.cmp(b.1)));
         let items: Vec<String> = items.iter().map(|(w, text)| format!("{text} {w:.2}")).collect();
-        let (area, aspect) = (ids[area], lexicon.names.text(aspect));
-        let _ = writeln!(out, "mention {area}-{aspect}\n  area {area}\n  aspect {aspect}");
+        let (area, aspect) = (text(area).unwrap_or_default(), lexicon.names.text(aspect));
+        if by_value {
+            let value = lexicon.names.text(value);
+            let _ =
+                writeln!(out, "mention {area}-{aspect}-{value}\n  area {area}\n  aspect {aspect}");
+            let _ = writeln!(out, "  value {value}");
+        } else {
+            let _ = writeln!(out, "mention {area}-{aspect}\n  area {area}\n  aspect {aspect}");
+        }
         list(&mut out, "by", &items);
         out += "  means how readily it is spoken of\n\n";
     }
@@ -130,6 +136,7 @@ fn counted(
     chances: &Chances<'_>,
     birds: &Birds,
     shares: &BTreeMap<&String, Vec<(usize, f64)>>,
+    by_value: bool,
 ) -> BTreeMap<About, Vec<Times>> {
     let place: BTreeMap<&&String, usize> = shares.keys().zip(0..).collect();
     let mut sentences = vec![0.0; place.len()];
@@ -159,7 +166,11 @@ fn counted(
             shares.values().zip(&sentences).map(|(forms, n)| n * mean(forms)).collect();
         let scale = counts.iter().sum::<f64>() / chance.iter().sum::<f64>().max(f64::MIN_POSITIVE);
         let times = out
-            .entry((question.area, question.aspect))
+            .entry((
+                question.area,
+                question.aspect,
+                if by_value { question.value } else { Name::NONE },
+            ))
             .or_insert_with(|| vec![Times::default(); place.len()]);
         for ((times, count), chance) in times.iter_mut().zip(counts).zip(chance) {
             times.counted += count;

@@ -130,7 +130,7 @@ impl<'a> Chances<'a> {
                 *chance = 1.0 - self.weights.absent * *chance / most;
             }
         } else {
-            self.mentions.weigh(&mut row, question.area, question.aspect);
+            self.mentions.weigh(&mut row, question.area, question.aspect, question.value);
         }
         row
     }

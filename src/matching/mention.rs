@@ -10,7 +10,8 @@
 //!   by like bird -0.40, mixed bird 0.30, tail 0.28
 //! ```
 //!
-//! The feature is `like A` or `A like B`, how much of their colours two parts are called the same; `strong`,
+//! With a `value` the entry is about that colour alone. The feature is `called A`, how likely a part is called by
+//! that colour; `like A` or `A like B`, how much of their colours two parts are called the same; `strong`,
 //! `white`, `black`, `mixed`, how much of the part is, or of another part named behind; `mass`, a logarithm, and
 //! `far-mass`, how far that is from the middling; or a measure by its name in the accounts, as the logarithm of
 //! its proportion to the cube root of the mass. Parts without a name are the entry's own.
@@ -34,6 +35,8 @@ pub struct Mentions(Vec<Mention>);
 struct Mention {
     area: u8,
     aspect: Name,
+    /// One colour; none for all that is said of the property.
+    value: Name,
     /// Logarithms, in steps, over that of an average form.
     readily: Vec<i8>,
 }
@@ -45,18 +48,27 @@ impl Mentions {
         Self(entries.iter().filter_map(|entry| mention(chances, &looks, entry)).collect())
     }
 
-    /// How readily a part and property is spoken of, as the logarithm over that of an average form, for each
-    /// form; nothing where all are alike.
-    pub fn readily(&self, area: usize, aspect: Name) -> impl Iterator<Item = f32> + '_ {
-        let about = move |m: &&Mention| usize::from(m.area) == area && m.aspect == aspect;
+    /// How readily a part and property is spoken of at all, or beyond that by a value, as the logarithm over that
+    /// of an average form, for each form; nothing where all are alike.
+    pub fn readily(
+        &self,
+        area: usize,
+        aspect: Name,
+        value: Name,
+    ) -> impl Iterator<Item = f32> + '_ {
+        let about = move |m: &&Mention| {
+            usize::from(m.area) == area && m.aspect == aspect && m.value == value
+        };
         let steps = self.0.iter().find(about).map_or(&[][..], |m| &m.readily);
         steps.iter().map(|steps| f32::from(*steps) * STEP)
     }
 
     /// Multiplies a row of chances of a statement by how readily it is made.
-    pub fn weigh(&self, row: &mut [f32], area: usize, aspect: Name) {
-        for (chance, readily) in row.iter_mut().zip(self.readily(area, aspect)) {
-            *chance *= readily.exp();
+    pub fn weigh(&self, row: &mut [f32], area: usize, aspect: Name, value: Name) {
+        for about in [Name::NONE, value] {
+            for (chance, readily) in row.iter_mut().zip(self.readily(area, aspect, about)) {
+                *chance *= readily.exp();
+            }
         }
     }
 }
@@ -64,6 +76,8 @@ impl Mentions {
 /// A feature that a mention goes by.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Feature {
+    /// How likely a part is called by a colour, from 0 to 1.
+    Called(usize, Name),
     /// How much of their colours two parts are called the same, from 0 to 1.
     Like(usize, usize),
     /// How strong, white or black a part is, from 0 to 1.
@@ -90,8 +104,14 @@ pub enum Quality {
 }
 
 impl Feature {
-    /// What a text names; `own` is the part meant where none is named. Nothing for parts that are not there.
-    pub fn parse(text: &str, own: usize, area: impl Fn(&str) -> Option<usize>) -> Option<Self> {
+    /// What a text names; `own` is the part meant where none is named, `value` the colour. Nothing for parts that
+    /// are not there.
+    pub fn parse(
+        text: &str,
+        own: usize,
+        value: Name,
+        area: impl Fn(&str) -> Option<usize>,
+    ) -> Option<Self> {
         let words: Vec<&str> = text.split_whitespace().collect();
         let quality = |word: &str| match word {
             "strong" => Some(Quality::Strong),
@@ -100,6 +120,7 @@ impl Feature {
             _ => None,
         };
         match *words {
+            ["called", a] if value.is_some() => Some(Self::Called(area(a)?, value)),
             ["like", b] => Some(Self::Like(own, area(b)?)),
             [a, "like", b] => Some(Self::Like(area(a)?, area(b)?)),
             ["mixed"] => Some(Self::Mixed(own)),
@@ -141,6 +162,10 @@ impl<'a> Looks<'a> {
                     a.iter().zip(b).map(|(a, b)| a.min(*b)).sum::<f32>()
                 };
                 a.iter().zip(&b).map(alike).collect()
+            }
+            Feature::Called(area, value) => {
+                let of = self.chances.names_of(*value);
+                self.shares(*area, |sum: &mut f32, colour, share| *sum += share * of[colour])
             }
             Feature::Mixed(area) => {
                 let entropy = |names: &Vec<f32>| -> f32 {
@@ -201,11 +226,12 @@ fn mention(chances: &Chances<'_>, looks: &Looks<'_>, entry: &Entry) -> Option<Me
     let names = &chances.lexicon().names;
     let index = |text: &str| chances.areas.index(names.find(text));
     let own = index(entry.get("area")?)?;
+    let value = entry.get("value").map_or(Name::NONE, |value| names.find(value));
     let mut readily = vec![0.0; chances.forms.list.len()];
     for item in entry.items("by") {
         let (text, weight) = item.rsplit_once(' ')?;
         let weight: f32 = weight.parse().ok()?;
-        let values = looks.values(&Feature::parse(text, own, index)?);
+        let values = looks.values(&Feature::parse(text, own, value, index)?);
         for (sum, value) in readily.iter_mut().zip(values) {
             *sum += weight * value;
         }
@@ -216,6 +242,7 @@ fn mention(chances: &Chances<'_>, looks: &Looks<'_>, entry: &Entry) -> Option<Me
     Some(Mention {
         area: u8::try_from(own).ok()?,
         aspect: names.find(entry.get("aspect")?),
+        value,
         readily: readily.iter().map(steps).collect(),
     })
 }
@@ -239,7 +266,10 @@ mod tests {
 
     #[test]
     fn features_are_of_the_own_part_or_of_the_one_that_is_named() {
-        let parse = |text| Feature::parse(text, 1, area);
+        let parse = |text| Feature::parse(text, 1, Name::NONE, area);
+        let white = Name(7);
+        let of_white = Feature::parse("called back", 1, white, area);
+        assert_eq!(of_white, Some(Feature::Called(2, white)));
         assert_eq!(parse("like bird"), Some(Feature::Like(1, 0)));
         assert_eq!(parse("back like bird"), Some(Feature::Like(2, 0)));
         assert_eq!(parse("strong"), Some(Feature::Hue(1, Quality::Strong)));
@@ -247,7 +277,9 @@ mod tests {
         assert_eq!(parse("mixed bird"), Some(Feature::Mixed(0)));
         assert_eq!(parse("mass"), Some(Feature::Mass));
         assert_eq!(parse("bill-depth"), Some(Feature::Measure("bill-depth".to_owned())));
-        for unknown in ["", "like elbow", "elbow like bird", "brown back", "like bird and back"] {
+        for unknown in
+            ["", "called back", "like elbow", "elbow like bird", "brown back", "like bird and back"]
+        {
             assert_eq!(parse(unknown), None, "{unknown}");
         }
     }
@@ -255,13 +287,21 @@ mod tests {
     #[test]
     fn a_row_is_weighed_for_its_part_and_property_alone() {
         let aspect = Name(3);
-        let mentions = Mentions(vec![Mention { area: 1, aspect, readily: vec![-35, 0, 35] }]);
-        let mut row = [0.5; 3];
-        mentions.weigh(&mut row, 1, Name(4));
-        mentions.weigh(&mut row, 2, aspect);
-        assert_eq!(row, [0.5; 3]);
-        mentions.weigh(&mut row, 1, aspect);
+        let (white, black) = (Name(7), Name(8));
+        let of = |value, readily| Mention { area: 1, aspect, value, readily };
+        let mentions = Mentions(vec![of(Name::NONE, vec![-35, 0, 35]), of(white, vec![0, 35, 0])]);
+        let weighed = |area, aspect, value| {
+            let mut row = [0.5; 3];
+            mentions.weigh(&mut row, area, aspect, value);
+            row
+        };
+        assert_eq!(weighed(1, Name(4), black), [0.5; 3]);
+        assert_eq!(weighed(2, aspect, white), [0.5; 3]);
         // Half as readily, and twice: the logarithm of two is 0.69.
-        assert!((row[0] - 0.25).abs() < 0.01 && row[1] == 0.5 && (row[2] - 1.0).abs() < 0.02);
+        let near = |row: [f32; 3], sought: [f32; 3]| {
+            row.iter().zip(sought).all(|(a, b)| (a - b).abs() < 0.02)
+        };
+        assert!(near(weighed(1, aspect, black), [0.25, 0.5, 1.0]));
+        assert!(near(weighed(1, aspect, white), [0.25, 1.0, 1.0]));
     }
 }
