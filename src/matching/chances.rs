@@ -13,6 +13,7 @@ use super::weights::Weights;
 use crate::knowledge::Knowledge;
 use crate::lexicon::Lexicon;
 use crate::lexicon::names::Name;
+use crate::lexicon::shelf::List;
 use std::sync::OnceLock;
 
 /// How well a marking counts as shown if the account names it without a colour.
@@ -44,19 +45,22 @@ pub struct Chances<'a> {
     striking: Vec<f32>,
     /// For aspects with many words, the chance of one that the account does not have.
     silence: Vec<(Name, f32)>,
-    talk: Vec<f32>,
+    talk: List<f32>,
 }
 
 impl<'a> Chances<'a> {
     /// Lays out all accounts.
     pub fn new(knowledge: &'a Knowledge, weights: Weights) -> Self {
         let lexicon = &knowledge.lexicon;
-        let (areas, naming, talk) = match Layout::stored(knowledge) {
-            Some(layout) => (layout.areas, Some(layout.naming), layout.talk),
-            None => (Areas::of(lexicon, &weights), None, Vec::new()),
-        };
         let aspects = Aspects::of(lexicon);
-        let forms = Forms::of(lexicon, &areas, &aspects, &weights, &knowledge.accounts);
+        let (areas, forms, naming, talk) = match Layout::stored(knowledge) {
+            Some(Layout { areas, forms, naming, talk }) => (areas, forms, Some(naming), talk),
+            None => {
+                let areas = Areas::of(lexicon, &weights);
+                let forms = Forms::of(lexicon, &areas, &aspects, &weights, &knowledge.accounts);
+                (areas, forms, None, List::default())
+            }
+        };
         let naming = Naming::of(lexicon, &weights, forms.palette.clone(), naming);
         let mut out = Self {
             knowledge,
@@ -74,7 +78,7 @@ impl<'a> Chances<'a> {
             naming,
         };
         if out.talk.is_empty() {
-            out.talk = out.measure_talk();
+            out.talk = out.measure_talk().into();
         }
         out
     }
@@ -83,6 +87,7 @@ impl<'a> Chances<'a> {
     pub fn layout(&self) -> Layout {
         Layout {
             areas: self.areas.clone(),
+            forms: self.forms.clone(),
             naming: self.naming.table(&self.knowledge.lexicon).clone(),
             talk: self.talk.clone(),
         }
@@ -104,7 +109,7 @@ impl<'a> Chances<'a> {
         } else if let Some(range) = question.mass() {
             let scale = self.scale_among(question.among);
             let fits = |mass| self.sizes.chance(&self.weights, question.value, range, mass);
-            self.each(|form| match (self.knowledge.accounts[form.account].mass, scale) {
+            self.each(|form| match (self.knowledge.accounts.mass(form.account()), scale) {
                 (Some(mass), None) => fits(mass),
                 // A small gull is small for a gull, or small for a bird.
                 (Some(mass), Some((kind, all))) => {
@@ -134,7 +139,7 @@ impl<'a> Chances<'a> {
     pub fn named(&self, kind: Name, absent: bool) -> Vec<f32> {
         let standings = self.groups().standings(kind);
         self.each(|form| {
-            let chance = standings[form.account].chance(&self.weights);
+            let chance = standings[form.account()].chance(&self.weights);
             if absent { 1.0 - self.weights.kind_denied * chance } else { chance }
         })
     }
@@ -221,7 +226,7 @@ impl<'a> Chances<'a> {
 
     /// How much a colour counts for one that is said: of markings those of markings are meant.
     fn sought(&self, shown: &ShownColour, reach: Reach) -> f32 {
-        match (reach, shown.marking) {
+        match (reach, shown.marking()) {
             (Reach::Marking, true) => shown.weight / self.weights.marking_colour,
             (Reach::Marking, false) => shown.weight * self.weights.marking_ground,
             _ => shown.weight,
@@ -230,7 +235,7 @@ impl<'a> Chances<'a> {
 
     fn denies_colour(&self, form: &Form, question: &Question) -> bool {
         self.forms.values(form).iter().any(|v| {
-            v.absent
+            v.absent()
                 && v.aspect == self.aspects.colour
                 && v.value == question.value
                 && self.areas.near(question.area, usize::from(v.area)) >= 0.5
@@ -248,13 +253,13 @@ impl<'a> Chances<'a> {
             let stated = usize::from(one.area);
             if stated == area {
                 shown = shown.max(one.weight);
-            } else if one.marking || self.areas.optional(stated) {
+            } else if one.marking() || self.areas.optional(stated) {
                 // A crescent by the eye goes for a ring, a patch in the wing for a bar.
                 shown = shown.max(one.weight * self.areas.meant(area)[stated]);
             }
         }
         for one in self.forms.values(form).iter().filter(|v| usize::from(v.area) == area) {
-            if one.absent {
+            if one.absent() {
                 denied |= one.aspect == self.aspects.mark;
             } else {
                 shown = shown.max(NAMED);
@@ -330,11 +335,11 @@ impl<'a> Chances<'a> {
         let (shown, silent, denied) = MARK;
         let values = self.forms.values(form);
         if self.forms.colours(form).iter().any(|c| within(c.area))
-            || values.iter().any(|v| !v.absent && within(v.area))
+            || values.iter().any(|v| !v.absent() && within(v.area))
         {
             shown
         } else if values.iter().any(|v| {
-            v.absent && usize::from(v.area) == question.area && v.aspect == self.aspects.mark
+            v.absent() && usize::from(v.area) == question.area && v.aspect == self.aspects.mark
         }) {
             denied
         } else {
@@ -343,9 +348,10 @@ impl<'a> Chances<'a> {
     }
 
     fn sex_age(&self, question: &Question, form: &Form) -> f32 {
-        if form.sex_age.contains(&question.value) {
+        let told = self.forms.sexes_ages(form);
+        if told.contains(&question.value) {
             self.weights.sex_right
-        } else if form.sex_age.is_empty() {
+        } else if told.is_empty() {
             self.weights.sex_untold
         } else {
             self.weights.sex_wrong
@@ -363,10 +369,10 @@ impl<'a> Chances<'a> {
             .iter()
             .map(|form| {
                 let measured = gauge.and_then(|gauge| match known {
-                    Some((account, fits)) if account == form.account => fits,
+                    Some((account, fits)) if account == form.account() => fits,
                     _ => {
-                        let fits = gauge.fits(&self.knowledge.accounts[form.account]);
-                        known = Some((form.account, fits));
+                        let fits = gauge.fits(&self.knowledge.accounts[form.account()]);
+                        known = Some((form.account(), fits));
                         fits
                     }
                 });
@@ -400,7 +406,7 @@ impl<'a> Chances<'a> {
                 continue;
             }
             let relation = self.likeness.relation(question.value, shown.value);
-            if shown.absent {
+            if shown.absent() {
                 contrary |= relation == Relation::Same;
                 continue;
             }
