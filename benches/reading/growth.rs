@@ -43,7 +43,7 @@ pub fn print(knowledge: &Knowledge, notes: &[String]) {
     }
     let names: Vec<&str> = languages.iter().map(|l| l.0).collect();
     rows(&names, notes.len(), &mut timed);
-    let steps = |at: usize| languages[at].1.program.steps.len() as f64;
+    let steps = |at: usize| languages[at].1.1.program.steps.len() as f64;
     println!("{:<38} {:>23.2}\n", "  steps of three times the rules", steps(1) / steps(0));
 
     let many = with_more_accounts(knowledge);

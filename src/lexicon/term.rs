@@ -160,7 +160,8 @@ mod tests {
 
     #[test]
     fn gives_back_what_it_was_made_of() {
-        let record = Record { number: Some(3.0), ..Record::default().with(Slot::Tone, Name(7)) };
+        let mut record = Record::default().with(Slot::Tone, Name(7));
+        record.number = Some(3.0);
         let bearing = Bearing {
             reach: Reach::Either,
             points: Some(Points::Both),
