@@ -33,7 +33,13 @@ mod traits;
 #[path = "src/words.rs"]
 mod words;
 
+use lexicon::shelf::{Shelf, Shelved};
+
 fn main() -> Result<(), Box<dyn Error>> {
+    let big = cfg!(target_endian = "big");
+    if (env::var("CARGO_CFG_TARGET_ENDIAN")? == "big") != big {
+        return Err("lists of numbers lie as the building machine has them: build on one of that order of bytes".into());
+    }
     println!("cargo:rerun-if-changed=lexicon");
     println!("cargo:rerun-if-changed=src");
     println!("cargo:rerun-if-changed=build.rs");
@@ -42,7 +48,7 @@ fn main() -> Result<(), Box<dyn Error>> {
     collect(&folder, &folder.join("lexicon"), &mut base)?;
     base.sort_by(|a, b| a.name.cmp(&b.name));
     let layers = lexicon::Layers { own: Vec::new(), base };
-    let knowledge = match knowledge::Knowledge::read(&layers) {
+    let mut knowledge = match knowledge::Knowledge::read(&layers) {
         Ok(knowledge) => knowledge,
         Err(wrong) => {
             eprintln!("{wrong}");
@@ -58,7 +64,12 @@ fn main() -> Result<(), Box<dyn Error>> {
             return Err("the lexicon lacks numbers of matching".into());
         }
     };
-    fs::write(out.join("layout.bin"), matcher.chances().layout().store()?)?;
+    let mut layout = matcher.chances().layout();
+    drop(matcher);
+    let mut shelf = Shelf::of(&mut knowledge)?;
+    layout.shelve(&mut shelf)?;
+    fs::write(out.join("numbers.bin"), shelf.numbers)?;
+    fs::write(out.join("texts.txt"), shelf.texts)?;
     Ok(())
 }
 

@@ -9,21 +9,23 @@ use crate::diagnostic::{Diagnostic, Diagnostics};
 use crate::lexicon::Lexicon;
 use crate::lexicon::account::{AccountText, Line};
 use crate::lexicon::entry::Entry;
+use crate::lexicon::kept::Kept;
 use crate::lexicon::names::{Name, Names};
 use crate::lexicon::record::Parts;
+use crate::lexicon::shelf::{Hand, List, Misplaced, Shelved};
 use crate::reading::{Fate, Reader};
 use crate::span::Span;
 use crate::traits::{Polarity, Trait, Value};
 use rustc_hash::FxHashMap;
 use serde::{Deserialize, Serialize};
-use std::ops::Deref;
+use std::ops::Index;
 
 /// A form of a species: a sex, an age, a season, a colour form.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 pub struct Form {
     /// Its label: `adult male`; `all` where the account tells none apart.
     pub label: String,
-    /// Its own marks, by their places in [`Accounts::pool`]; those of all forms are in
+    /// Its own marks, by their places in the pool of all accounts; those of all forms are in
     /// [`Account::shared`].
     pub traits: Vec<u32>,
     /// How often such a bird is met, against an adult.
@@ -65,7 +67,7 @@ pub struct Account {
     pub mass: Option<f32>,
     /// Measures.
     pub measures: Vec<Measure>,
-    /// Marks that every form shows, by their places in [`Accounts::pool`].
+    /// Marks that every form shows, by their places in the pool of all accounts.
     pub shared: Vec<u32>,
     /// Its forms; at least one.
     pub forms: Vec<Form>,
@@ -80,37 +82,88 @@ impl Account {
     }
 }
 
-/// All species. Marks that several forms show are kept once.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
+/// All species. Marks that several forms show are kept once. Of stored ones each is read when it is first
+/// asked for.
+#[derive(Clone, Debug, Default)]
 pub struct Accounts {
     /// Every different mark.
-    pub pool: Vec<Trait>,
+    pool: Kept<Trait>,
     /// The species.
-    pub list: Vec<Account>,
+    list: Kept<Account>,
+    /// Their ids.
+    ids: List<Name>,
+    /// Their masses in grams; none is no number.
+    masses: List<f32>,
 }
 
-impl Deref for Accounts {
-    type Target = [Account];
+impl Shelved for Accounts {
+    fn shelve<H: Hand>(&mut self, hand: &mut H) -> Result<(), Misplaced> {
+        self.pool.shelve(hand)?;
+        self.list.shelve(hand)?;
+        hand.list(&mut self.ids)?;
+        hand.list(&mut self.masses)
+    }
+}
 
-    fn deref(&self) -> &[Account] {
-        &self.list
+impl Index<usize> for Accounts {
+    type Output = Account;
+
+    fn index(&self, at: usize) -> &Account {
+        self.list.get(at)
     }
 }
 
 impl Accounts {
+    /// How many species there are.
+    pub const fn len(&self) -> usize {
+        self.list.len()
+    }
+
+    /// Whether there are none.
+    pub const fn is_empty(&self) -> bool {
+        self.list.is_empty()
+    }
+
+    /// Every species in order.
+    pub fn iter(&self) -> impl ExactSizeIterator<Item = &Account> {
+        self.list.iter()
+    }
+
+    /// The species of an id.
+    pub fn of_id(&self, id: Name) -> Option<&Account> {
+        self.ids.iter().position(|of| *of == id).map(|at| &self[at])
+    }
+
+    /// The mass of a species in grams, by its place.
+    pub fn mass(&self, at: usize) -> Option<f32> {
+        self.masses.get(at).copied().filter(|mass| !mass.is_nan())
+    }
+
+    /// Every different mark, in the order of the places that forms name.
+    pub fn pool(&self) -> impl ExactSizeIterator<Item = &Trait> {
+        self.pool.iter()
+    }
+
+    /// Adds a species whose marks are in the pool.
+    pub fn push(&mut self, account: Account) {
+        self.ids.to_mut().push(account.id);
+        self.masses.to_mut().push(account.mass.unwrap_or(f32::NAN));
+        self.list.push(account);
+    }
+
     /// All marks of a form, its own first, then those every form shows.
     pub fn traits_of<'a>(
         &'a self,
         account: &'a Account,
         form: &'a Form,
     ) -> impl Iterator<Item = &'a Trait> + 'a {
-        form.traits.iter().chain(&account.shared).map(|&at| &self.pool[at as usize])
+        form.traits.iter().chain(&account.shared).map(|&at| self.pool.get(at as usize))
     }
 
     /// Gives every made value (`longer-than-head`) a name, so that the same value of a note is
     /// found to be the same.
     pub fn name_made_values(&self, names: &mut Names) {
-        for one in &self.pool {
+        for one in self.pool.iter() {
             if let Value::Made(text) = &one.value {
                 names.intern(text);
             }
@@ -124,7 +177,7 @@ impl Accounts {
             .map(|one| {
                 let one = Trait { parts: Parts::default(), rule: 0, ..one };
                 let near = index.entry((one.area, one.aspect)).or_default();
-                if let Some(&at) = near.iter().find(|&&at| self.pool[at as usize] == one) {
+                if let Some(&at) = near.iter().find(|&&at| *self.pool.get(at as usize) == one) {
                     return at;
                 }
                 let at = u32::try_from(self.pool.len()).unwrap_or(u32::MAX);
@@ -211,7 +264,7 @@ pub fn read_accounts(reader: &Reader<'_>) -> (Accounts, Diagnostics) {
     let mut index = PoolIndex::default();
     for text in &reader.lexicon.accounts {
         let account = read_account(reader, &labels, text, &mut out, &mut index, &mut wrong);
-        out.list.push(account);
+        out.push(account);
     }
     (out, wrong)
 }

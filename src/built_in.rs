@@ -6,11 +6,18 @@
 use crate::diagnostic::Source;
 use crate::knowledge::Knowledge;
 use crate::lexicon::Layers;
+use crate::lexicon::shelf::{Full, Shelved};
 use include_dir::{Dir, include_dir};
 
 static FILES: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/lexicon");
 static TABLES: &[u8] = include_bytes!(concat!(env!("OUT_DIR"), "/knowledge.bin"));
-static LAYOUT: &[u8] = include_bytes!(concat!(env!("OUT_DIR"), "/layout.bin"));
+static NUMBERS: &Aligned<[u8]> =
+    &Aligned(*include_bytes!(concat!(env!("OUT_DIR"), "/numbers.bin")));
+static TEXTS: &str = include_str!(concat!(env!("OUT_DIR"), "/texts.txt"));
+
+/// Bytes that start where any list of numbers may start.
+#[repr(C, align(16))]
+struct Aligned<B: ?Sized>(B);
 
 /// The built-in tables, ready for use.
 ///
@@ -19,14 +26,20 @@ static LAYOUT: &[u8] = include_bytes!(concat!(env!("OUT_DIR"), "/layout.bin"));
 pub fn knowledge() -> Knowledge {
     let mut knowledge: Knowledge =
         postcard::from_bytes(TABLES).expect("tables written by the build script of this version");
-    knowledge.lexicon.take_up();
-    knowledge.layout = Some(LAYOUT);
+    let mut shelf = shelf();
+    knowledge.shelve(&mut shelf).expect("lists written by the build script of this version");
+    knowledge.layout = Some(shelf);
     knowledge
 }
 
-/// The stored form of the built-in tables.
+/// What is read at the start, as it is stored.
 pub fn tables() -> &'static [u8] {
     TABLES
+}
+
+/// What is used in the form in which it is stored.
+pub const fn shelf() -> Full {
+    Full { numbers: &NUMBERS.0, texts: TEXTS }
 }
 
 /// The built-in files alone.

@@ -3,6 +3,7 @@
 use crate::accounts::{Account, Accounts, read_accounts};
 use crate::diagnostic::Diagnostics;
 use crate::lexicon::names::Name;
+use crate::lexicon::shelf::{Full, Hand, Misplaced, Shelved};
 use crate::lexicon::{Layers, Lexicon};
 use crate::reading::Reader;
 use crate::rules::Rules;
@@ -16,10 +17,18 @@ pub struct Knowledge {
     /// The rules.
     pub rules: Rules,
     /// The species.
+    #[serde(skip)]
     pub accounts: Accounts,
     /// Tables for matching that were stored with the built-in ones; none for files read anew.
     #[serde(skip)]
-    pub layout: Option<&'static [u8]>,
+    pub layout: Option<Full>,
+}
+
+impl Shelved for Knowledge {
+    fn shelve<H: Hand>(&mut self, hand: &mut H) -> Result<(), Misplaced> {
+        self.lexicon.shelve(hand)?;
+        self.accounts.shelve(hand)
+    }
 }
 
 impl Knowledge {
@@ -49,11 +58,9 @@ impl Knowledge {
     /// What is wrong in the files.
     pub fn read_language(layers: &Layers) -> Result<(Lexicon, Rules), Diagnostics> {
         let (mut lexicon, mut wrong) = Lexicon::read(layers);
-        let entries = std::mem::take(&mut lexicon.others);
+        let entries = std::mem::take(&mut lexicon.rules);
         let Lexicon { kinds, names, vocabulary, .. } = &mut lexicon;
         let rules = Rules::read(&entries, kinds, names, vocabulary, &mut wrong);
-        lexicon.others =
-            entries.into_iter().filter(|e| e.kind != "rule" && e.kind != "phrase").collect();
         if wrong.has_errors() { Err(wrong) } else { Ok((lexicon, rules)) }
     }
 
@@ -64,6 +71,6 @@ impl Knowledge {
 
     /// The account of an id.
     pub fn account(&self, id: Name) -> Option<&Account> {
-        self.accounts.iter().find(|a| a.id == id)
+        self.accounts.of_id(id)
     }
 }

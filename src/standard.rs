@@ -38,8 +38,8 @@ impl Terms {
             .vocabulary
             .terms
             .iter()
-            .filter(|t| t.record.get(Slot::Aspect) == pattern)
-            .map(|t| t.record.get(Slot::Position))
+            .filter(|t| t.get(Slot::Aspect) == pattern)
+            .map(|t| t.get(Slot::Position))
             .filter(|p| p.is_some())
             .collect();
         markings.sort_unstable();

@@ -220,7 +220,8 @@ fn names_of_a_colour_add_up_to_one() {
 #[test]
 fn a_missing_number_is_refused_with_its_name() {
     let mut knowledge = KNOWLEDGE.clone();
-    knowledge.lexicon.others.retain(|e| e.id != "temper");
+    let others = &mut knowledge.lexicon.others;
+    *others = others.iter().filter(|e| e.id != "temper").cloned().collect();
     let wrong = Weights::of(&knowledge.lexicon).unwrap_err();
     assert!(wrong.to_string().contains("`temper`"), "{wrong}");
     assert!(Matcher::new(&knowledge).is_err());
@@ -368,7 +369,7 @@ fn readily(species: &str, area: &str, aspect: &str) -> f32 {
     let (chances, names) = (MATCHER.chances(), &KNOWLEDGE.lexicon.names);
     let area = chances.areas.index(names.find(area)).unwrap();
     let of_species =
-        |form: usize| KNOWLEDGE.accounts[chances.forms.list[form].account].english == species;
+        |form: usize| KNOWLEDGE.accounts[chances.forms.list[form].account()].english == species;
     let all = chances.mentions().readily(area, names.find(aspect), Name::NONE).enumerate();
     let found: Vec<f32> = all.filter(|(form, _)| of_species(*form)).map(|(_, r)| r).collect();
     assert!(!found.is_empty(), "{species}, {area}");

@@ -1,11 +1,14 @@
 //! What more rules and more accounts cost, and how much memory one note takes.
 //!
-//! The rules and accounts that come on top are made here: those there are, under other names.
+//! What comes on top is made here: the rules there are, about other words, and the accounts there are, under
+//! other names.
 
 use crate::ratios::fastest;
+use rectrix::accounts::Account;
 use rectrix::built_in;
 use rectrix::diagnostic::Source;
 use rectrix::knowledge::Knowledge;
+use rectrix::lexicon::kinds::{Kind, Kinds};
 use rectrix::lexicon::{Layers, Lexicon};
 use rectrix::matching::{Checklist, Matcher};
 use rectrix::reading::Reader;
@@ -21,7 +24,8 @@ const ROUNDS: usize = 9;
 /// Prints what growing costs.
 pub fn print(knowledge: &Knowledge, notes: &[String]) {
     println!("{:<38} {:>12} {:>10}", "growing", "µs a note", "ratio");
-    let (plain, rules, accounts) = (built_in::layers(), more_rules(), more_accounts());
+    let (plain, accounts) = (built_in::layers(), more_accounts());
+    let rules = more_rules(&knowledge.lexicon.kinds);
     let languages: Vec<(&str, (Lexicon, Rules))> = [
         ("reading, the rules and names there are", plain),
         ("reading, three times the rules", rules),
@@ -39,6 +43,8 @@ pub fn print(knowledge: &Knowledge, notes: &[String]) {
     }
     let names: Vec<&str> = languages.iter().map(|l| l.0).collect();
     rows(&names, notes.len(), &mut timed);
+    let steps = |at: usize| languages[at].1.1.program.steps.len() as f64;
+    println!("{:<38} {:>23.2}\n", "  steps of three times the rules", steps(1) / steps(0));
 
     let many = with_more_accounts(knowledge);
     let both = [knowledge, &many];
@@ -73,22 +79,24 @@ fn rows(names: &[&str], count: usize, timed: &mut [Box<dyn FnMut() + '_>]) {
     }
 }
 
-/// All built-in files, those of an ending given again, changed by `renamed`.
-fn grown(ending: &str, renamed: impl Fn(&str, &str) -> String) -> Layers {
+/// All built-in files, those of an ending given again, changed for each copy.
+fn grown(ending: &str, changed: impl Fn(&str, usize) -> String) -> Layers {
     let mut layers = built_in::layers();
     let files: Vec<Source> =
         layers.base.iter().filter(|s| s.name.ends_with(ending)).cloned().collect();
     for n in 1..TIMES {
         for file in &files {
             let name = file.name.replace(ending, &format!("-{n}{ending}"));
-            layers.base.push(Source::new(name, renamed(&file.text, &format!("copy{n}"))));
+            layers.base.push(Source::new(name, changed(&file.text, n)));
         }
     }
     layers
 }
 
-/// Every rule and phrase again under other names, the copies made of copies.
-fn more_rules() -> Layers {
+/// Every rule and phrase again under other names, about other words: the same shapes, in which every kind of
+/// word that says something gives way to another such kind, a different one in each copy. So a copy stands for
+/// a rule of its own; none has the steps of another.
+fn more_rules(kinds: &Kinds) -> Layers {
     let all = built_in::layers();
     let head = |line: &str| {
         let mut words = line.split_whitespace();
@@ -97,22 +105,29 @@ fn more_rules() -> Layers {
     let rules = all.base.iter().filter(|s| s.name.ends_with(".rules"));
     let names: Vec<String> =
         rules.flat_map(|s| s.text.lines().filter_map(head).collect::<Vec<_>>()).collect();
-    let renamed = |text: &str, mark: &str| {
+    let says = |(_, kind): (_, &Kind)| kind.slot.is_some().then(|| kind.name.clone());
+    let kinds: Vec<String> = kinds.iter().filter_map(says).collect();
+    grown(".rules", |text, n| {
+        let other = |word: &str| match kinds.iter().position(|kind| kind == word) {
+            Some(at) => kinds[(at + n) % kinds.len()].clone(),
+            None if names.iter().any(|name| name == word) => format!("{word}-copy{n}"),
+            None => word.to_owned(),
+        };
         let line = |line: &str| match line.trim_start().strip_prefix('|') {
             Some(way) => {
                 let (pattern, yields) = way.split_once("->").unwrap_or((way, ""));
-                format!("  | {} -> {yields}\n", in_pattern(pattern, &names, mark))
+                format!("  | {} -> {yields}\n", in_pattern(pattern, &other))
             }
-            None if head(line).is_some() => format!("{line}-{mark}\n"),
+            None if head(line).is_some() => format!("{line}-copy{n}\n"),
             None => format!("{line}\n"),
         };
         text.lines().map(line).collect()
-    };
-    grown(".rules", renamed)
+    })
 }
 
-/// A pattern with the phrases it is made of renamed; quoted words and lists of ids stay.
-fn in_pattern(pattern: &str, names: &[String], mark: &str) -> String {
+/// A pattern with other phrases and kinds; quoted words, lists of ids with their kinds and the names under
+/// which something is kept stay.
+fn in_pattern(pattern: &str, other: &dyn Fn(&str) -> String) -> String {
     let mut out = String::new();
     let mut word = String::new();
     let (mut quoted, mut listed) = (false, false);
@@ -121,11 +136,8 @@ fn in_pattern(pattern: &str, names: &[String], mark: &str) -> String {
             word.push(c);
             continue;
         }
-        out.push_str(&word);
-        if !quoted && !listed && names.contains(&word) {
-            out.push('-');
-            out.push_str(mark);
-        }
+        let stays = quoted || listed || c == '[' || out.ends_with('$');
+        out.push_str(&if stays { word.clone() } else { other(&word) });
         word.clear();
         quoted ^= c == '"';
         listed = !quoted && (listed || c == '[') && c != ']';
@@ -136,9 +148,9 @@ fn in_pattern(pattern: &str, names: &[String], mark: &str) -> String {
 
 /// Every account again for a bird of another name.
 fn more_accounts() -> Layers {
-    grown(".acc", |text, mark| {
+    grown(".acc", |text, n| {
         let line = |line: &str| match line.strip_prefix("# ").and_then(|l| l.split_once(" · ")) {
-            Some((english, scientific)) => format!("# {english} {mark} · {scientific} {mark}\n"),
+            Some((english, scientific)) => format!("# {english} copy{n} · {scientific} copy{n}\n"),
             None => format!("{line}\n"),
         };
         text.lines().map(line).collect()
@@ -149,12 +161,11 @@ fn more_accounts() -> Layers {
 fn with_more_accounts(knowledge: &Knowledge) -> Knowledge {
     let mut many = knowledge.clone();
     many.layout = None;
-    let list = many.accounts.list.clone();
     for n in 1..TIMES {
-        many.accounts.list.extend(list.iter().cloned().map(|mut one| {
-            one.english = format!("{} copy{n}", one.english);
-            one
-        }));
+        for one in knowledge.accounts.iter() {
+            let english = format!("{} copy{n}", one.english);
+            many.accounts.push(Account { english, ..one.clone() });
+        }
     }
     many
 }

@@ -16,6 +16,9 @@ use unicode_segmentation::UnicodeSegmentation;
 const FORMS: usize = 1_500;
 /// How many rounds each thing is timed.
 const ROUNDS: usize = 25;
+/// How many times a season is read, and the program started.
+const SEASONS: usize = 3;
+const STARTS: usize = 40;
 /// How many entries a season has here.
 const ENTRIES: usize = 20_000;
 
@@ -107,15 +110,26 @@ fn each(all: impl Iterator<Item = usize>) {
     black_box(all.sum::<usize>());
 }
 
-fn rectrix(arguments: &[&str]) -> Duration {
-    let mut command = Command::new(env!("CARGO_BIN_EXE_rectrix"));
+const PROGRAM: &str = env!("CARGO_BIN_EXE_rectrix");
+
+/// How long a program runs, from its start to its end.
+fn run(program: &str, arguments: &[&str]) -> Duration {
+    let mut command = Command::new(program);
     command.args(arguments).stdout(Stdio::null()).stderr(Stdio::null());
     let started = Instant::now();
-    assert!(command.status().unwrap().success(), "{arguments:?}");
+    assert!(command.status().unwrap().success(), "{program} {arguments:?}");
     started.elapsed()
 }
 
-/// Entries a second from a file of lines to JSON Lines, on one thread and on two.
+/// Whether there is a program of that name that runs so.
+fn is_there(program: &str, arguments: &[&str]) -> bool {
+    let mut command = Command::new(program);
+    command.args(arguments).stdout(Stdio::null()).stderr(Stdio::null());
+    command.status().is_ok_and(|status| status.success())
+}
+
+/// Entries a second from a file of lines to JSON Lines. Parting and writing have threads of their own, so that
+/// one thread that reads is not one core: that takes all threads bound to one, by `taskset`.
 fn season(notes: &[String]) {
     let folder = tempfile::tempdir().unwrap();
     let path = |name: &str| folder.path().join(name);
@@ -126,38 +140,56 @@ fn season(notes: &[String]) {
     std::fs::write(path("season.jsonl"), lines).unwrap();
     let text = |path: &Path| path.display().to_string();
     let (from, to) = (text(&path("season.jsonl")), text(&path("rows.jsonl")));
+    let on_one = ["-c", "0", PROGRAM];
+    let rows: [(&str, &[&str], &str); 3] = [
+        ("one core, all threads bound to it", &on_one, "1"),
+        ("all cores, one thread that reads", &[], "1"),
+        ("all cores, two threads that read", &[], "2"),
+    ];
     println!("{:<38} {:>12} {:>10}", "a season", "entries/s", "ratio");
-    let mut first = 0.0;
-    for threads in ["1", "2"] {
-        let took = (0..3)
-            .map(|_| {
-                let _ = std::fs::remove_file(&to);
-                rectrix(&["season", &from, "--out", &to, "--threads", threads])
-            })
-            .min();
-        let rate = ENTRIES as f64 / took.unwrap_or_default().as_secs_f64();
-        first = if first == 0.0 { rate } else { first };
-        println!("{:<38} {rate:>12.0} {:>10.2}", format!("threads: {threads}"), rate / first);
+    let mut best = [Duration::MAX; 3];
+    let can_bind = is_there("taskset", &["-c", "0", "true"]);
+    for _ in 0..SEASONS {
+        for (best, (_, bound, threads)) in best.iter_mut().zip(&rows) {
+            if !bound.is_empty() && !can_bind {
+                continue;
+            }
+            let program = if bound.is_empty() { PROGRAM } else { "taskset" };
+            let season = ["season", &from, "--out", &to, "--threads", threads];
+            let _ = std::fs::remove_file(&to);
+            *best = (*best).min(run(program, &[*bound, &season].concat()));
+        }
+    }
+    for (took, (name, ..)) in best.iter().zip(&rows) {
+        if *took == Duration::MAX {
+            println!("{name:<38} {:>12}", "no taskset");
+            continue;
+        }
+        let ratio = best[0].as_secs_f64() / took.as_secs_f64();
+        println!("{name:<38} {:>12.0} {ratio:>10.2}", ENTRIES as f64 / took.as_secs_f64());
     }
 }
 
-/// How long the program takes from its start to its end.
+/// How long the program takes from its start to its end, against a program that prints one line: `echo`, in C.
 fn starts() {
     let note = "small brown bird with a white eyebrow";
-    let calls: [(&str, &[&str]); 3] = [
-        ("rectrix --version", &["--version"]),
-        ("rectrix read --top 0", &["read", "--top", "0", note]),
-        ("rectrix read", &["read", note]),
+    let calls: [(&str, &str, &[&str]); 4] = [
+        ("echo, a program that prints one line", "echo", &[note]),
+        ("rectrix --version", PROGRAM, &["--version"]),
+        ("rectrix read --top 0", PROGRAM, &["read", "--top", "0", note]),
+        ("rectrix read", PROGRAM, &["read", note]),
     ];
+    // Where there is no such program, the rest is told against the second.
+    let first = usize::from(!is_there("echo", &[]));
     println!("\n{:<38} {:>12} {:>10}", "from start to end", "ms", "more");
-    let mut best = [Duration::MAX; 3];
-    for _ in 0..20 {
-        for (best, (_, arguments)) in best.iter_mut().zip(&calls) {
-            *best = (*best).min(rectrix(arguments));
+    let mut best = [Duration::MAX; 4];
+    for _ in 0..STARTS {
+        for (best, (_, program, arguments)) in best.iter_mut().zip(&calls).skip(first) {
+            *best = (*best).min(run(program, arguments));
         }
     }
-    for (took, (name, _)) in best.iter().zip(&calls) {
-        let (ms, more) = (took.as_secs_f64() * 1e3, (*took - best[0]).as_secs_f64() * 1e3);
+    for (took, (name, ..)) in best.iter().zip(&calls).skip(first) {
+        let (ms, more) = (took.as_secs_f64() * 1e3, (*took - best[first]).as_secs_f64() * 1e3);
         println!("{name:<38} {ms:>12.2} {more:>10.2}");
     }
 }

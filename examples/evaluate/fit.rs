@@ -255,7 +255,7 @@ fn forms(
         score
     };
     let list = chances.forms.list.iter().enumerate();
-    let of_kind = list.filter(|(_, f)| names.contains(&knowledge.accounts[f.account].english));
+    let of_kind = list.filter(|(_, f)| names.contains(&knowledge.accounts[f.account()].english));
     let scores: Vec<(usize, f64)> = of_kind.map(|(at, _)| (at, score(at))).collect();
     let top = scores.iter().map(|(_, s)| *s).fold(f64::NEG_INFINITY, f64::max);
     let all: f64 = scores.iter().map(|(_, s)| (s - top).exp()).sum();

@@ -121,7 +121,7 @@ fn shares<'k>(
     let forms = |names: &Vec<String>| {
         let list = chances.forms.list.iter().enumerate();
         let of_kind: Vec<(usize, f64)> = list
-            .filter(|(_, f)| names.contains(&knowledge.accounts[f.account].english))
+            .filter(|(_, f)| names.contains(&knowledge.accounts[f.account()].english))
             .map(|(at, f)| (at, f64::from(f.share)))
             .collect();
         let all: f64 = of_kind.iter().map(|(_, share)| share).sum();

@@ -83,14 +83,15 @@ pub fn find(args: &Args, find: &FindArgs) -> Result<ExitCode, Failure> {
         ));
     }
     let mut out = String::new();
-    for term in &lexicon.vocabulary.terms {
+    let vocabulary = &lexicon.vocabulary;
+    for (term, text) in vocabulary.terms.iter().zip(&vocabulary.texts) {
         let kind = &lexicon.kinds.get(term.kind).name;
         let id = lexicon.names.text(term.id);
         let wanted = find.kind.as_ref().is_none_or(|k| k == kind);
-        let fits = pattern.is_match(id) || term.forms.iter().any(|f| pattern.is_match(f));
+        let fits = pattern.is_match(id) || text.forms.iter().any(|f| pattern.is_match(f));
         if wanted && fits {
-            let _ = writeln!(out, "{kind} {id}: {}", term.means);
-            let forms = term.forms.join(", ");
+            let _ = writeln!(out, "{kind} {id}: {}", text.means);
+            let forms = text.forms.join(", ");
             for line in textwrap::wrap(&forms, 74) {
                 let _ = writeln!(out, "    {line}");
             }

@@ -3,6 +3,7 @@
 use super::args::{Args, Format, NoteArgs, ReadArgs, SchemaOf};
 use super::failure::Failure;
 use super::files::{knowledge, layers, render, standard_input, text_file, utf8};
+use anstream::{AutoStream, ColorChoice, StripStream};
 use rectrix::diagnostic::Source;
 use rectrix::knowledge::Knowledge;
 use rectrix::matching::{Checklist, checklist};
@@ -23,7 +24,7 @@ pub fn read(args: &Args, read: &ReadArgs) -> Result<ExitCode, Failure> {
     let layout = layout(&read.note);
     // Styles are for people only; looking through data for them would cost more than making it.
     let stdout: Box<dyn Write> = match read.format {
-        Format::Text => Box::new(anstream::stdout().lock()),
+        Format::Text => styled_output(),
         _ => Box::new(io::stdout().lock()),
     };
     let mut out = io::BufWriter::with_capacity(1 << 16, stdout);
@@ -169,9 +170,21 @@ pub fn schema(of: SchemaOf) -> Result<ExitCode, Failure> {
     print(&format!("{text}\n"))
 }
 
+/// Standard output, with styles where they are wanted. Without them what is left of a text between two
+/// styles is not written by itself.
+fn styled_output() -> Box<dyn Write> {
+    match AutoStream::choice(&io::stdout()) {
+        ColorChoice::Never => {
+            let out: Box<dyn Write> = Box::new(io::BufWriter::new(io::stdout().lock()));
+            Box::new(StripStream::new(out))
+        }
+        _ => Box::new(anstream::stdout().lock()),
+    }
+}
+
 /// Prints a text.
 pub fn print(text: &str) -> Result<ExitCode, Failure> {
-    let mut out = anstream::stdout().lock();
+    let mut out = styled_output();
     out.write_all(text.as_bytes()).and_then(|()| out.flush()).map_err(Failure::Write)?;
     Ok(ExitCode::SUCCESS)
 }

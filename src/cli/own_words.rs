@@ -90,10 +90,11 @@ fn term_of(
     let slug = form.replace(' ', "-");
     let mut found: Vec<(String, String)> = Vec::new();
     for by_id in [true, false] {
-        for term in &lexicon.vocabulary.terms {
+        let vocabulary = &lexicon.vocabulary;
+        for (term, text) in vocabulary.terms.iter().zip(&vocabulary.texts) {
             let id = lexicon.names.text(term.id);
             let name = lexicon.kinds.get(term.kind).name.clone();
-            let fits = if by_id { id == slug } else { term.forms.contains(&form) };
+            let fits = if by_id { id == slug } else { text.forms.contains(&form) };
             let pair = (name, id.to_owned());
             if fits && kind.is_none_or(|k| k == pair.0) && !found.contains(&pair) {
                 found.push(pair);

@@ -387,7 +387,7 @@ fn numbers(lexicon: &Lexicon) -> FxHashMap<String, i16> {
     let vocabulary = &lexicon.vocabulary;
     let number = |node| {
         let sense =
-            vocabulary.senses(node).iter().find(|s| s.kind.bit() & kind != 0 && !s.heard)?;
+            vocabulary.senses(node).iter().find(|s| s.kind.bit() & kind != 0 && !s.heard())?;
         let number = vocabulary.record(sense).number.filter(|n| n.fract() == 0.0)?;
         // Far below the limits of the type.
         (1.0..=1000.0).contains(&number).then_some(number as i16)

@@ -10,7 +10,7 @@ use super::tokens::Token;
 use crate::lexicon::Lexicon;
 use crate::lexicon::kinds::KindSet;
 use crate::lexicon::names::Name;
-use crate::lexicon::vocabulary::{Points, Term};
+use crate::lexicon::term::{Points, Term};
 use crate::span::Span;
 
 /// The number that stands for every bird of the note.
@@ -151,7 +151,7 @@ impl Talk {
     }
 
     fn label(&mut self, terms: &[&Term]) {
-        let said: Labels = terms.iter().filter_map(|t| t.apart).collect();
+        let said: Labels = terms.iter().filter_map(|t| t.apart()).collect();
         if said.is_empty() {
             return;
         }
@@ -191,8 +191,10 @@ fn turns_in<'a>(lexicon: &'a Lexicon, turns: &Turns, tokens: &[Token]) -> Vec<Tu
         let mut terms = senses
             .filter(|s| s.kind.bit() & token.kinds & wanted != 0)
             .map(|s| &lexicon.vocabulary.terms[s.term as usize]);
-        let Some(term) = terms.find(|t| t.points.is_some() || t.apart.is_some()) else { continue };
-        if let Some(points) = term.points {
+        let Some(term) = terms.find(|t| t.points().is_some() || t.apart().is_some()) else {
+            continue;
+        };
+        if let Some(points) = term.points() {
             if points != Points::One || begins_clause(turns, tokens, at) {
                 out.push(Turn { span: token.span, to: To::Pointed(points) });
             }

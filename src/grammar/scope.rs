@@ -11,7 +11,7 @@ use crate::lexicon::Lexicon;
 use crate::lexicon::kinds::{Force, KindSet};
 use crate::lexicon::names::Name;
 use crate::lexicon::record::{Said, Slot};
-use crate::lexicon::vocabulary::Reach;
+use crate::lexicon::term::Reach;
 
 /// How many words may stand between such a word and what it is said of.
 const MOST_BETWEEN: usize = 4;
@@ -117,7 +117,7 @@ pub fn apply(
             continue;
         };
         let says = Said::at(lexicon.vocabulary.record(sense), token.span);
-        let reach = lexicon.vocabulary.terms[sense.term as usize].reach;
+        let reach = lexicon.vocabulary.terms[sense.term as usize].reach();
         if tokens.get(at + 1).is_some_and(|t| t.kinds & forces.colon != 0) {
             give_list(forces, tokens, matches, at + 1, &says);
             continue;

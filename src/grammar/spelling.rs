@@ -232,7 +232,7 @@ fn nearest_form(lexicon: &Lexicon, forms: &Forms, word: &str) -> Option<WordId> 
 /// The kinds of a form's readings, those left out that only sound like it.
 pub(super) fn written_kinds(lexicon: &Lexicon, node: Node) -> KindSet {
     let senses = lexicon.vocabulary.senses(node).iter();
-    senses.filter(|s| !s.heard).fold(0, |set, s| set | s.kind.bit())
+    senses.filter(|s| !s.heard()).fold(0, |set, s| set | s.kind.bit())
 }
 
 /// Whether two forms are read as the same term.

@@ -373,7 +373,7 @@ fn walk(
 fn apply_contexts(lexicon: &Lexicon, tokens: &mut [Token]) {
     for i in 0..tokens.len() {
         let senses = lexicon.vocabulary.senses(tokens[i].node);
-        if !senses.iter().any(|s| s.bound) {
+        if !senses.iter().any(|s| s.bound()) {
             continue;
         }
         let before = i.checked_sub(1).map(|b| (tokens[b].kinds, tokens[b].last));
@@ -385,13 +385,13 @@ fn apply_contexts(lexicon: &Lexicon, tokens: &mut [Token]) {
         let mut heard: KindSet = 0;
         let mut kinds: KindSet = had & !lexicon.vocabulary.kinds(tokens[i].node);
         for sense in senses {
-            let context = &lexicon.vocabulary.terms[sense.term as usize].context;
-            let out = sense.bound
+            let context = lexicon.vocabulary.context(sense);
+            let out = sense.bound()
                 && (near(&context.unless_after, before)
                     || near(&context.unless_before, after)
                     || context.only_after.as_ref().is_some_and(|list| !near(list, before))
                     || context.only_before.as_ref().is_some_and(|list| !near(list, after)));
-            if sense.heard {
+            if sense.heard() {
                 let asked =
                     near(&context.heard_after, before) || near(&context.heard_before, after);
                 heard |= if asked && !out { sense.kind.bit() } else { 0 };

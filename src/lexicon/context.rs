@@ -27,7 +27,7 @@ impl Neighbours {
 }
 
 /// Where a reading holds or does not.
-#[derive(Clone, Debug, Default, Serialize, Deserialize)]
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Context {
     /// Not right after one of these.
     pub unless_after: Neighbours,

@@ -6,9 +6,25 @@ use super::record::{Record, Slot};
 use crate::diagnostic::{Diagnostic, Diagnostics};
 use crate::words::Class;
 use serde::{Deserialize, Serialize};
+use zerocopy::{FromBytes, Immutable, IntoBytes};
 
 /// A kind of word; also the number of its bit in a [`KindSet`].
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize)]
+#[derive(
+    Clone,
+    Copy,
+    Debug,
+    PartialEq,
+    Eq,
+    Hash,
+    PartialOrd,
+    Ord,
+    Serialize,
+    Deserialize,
+    FromBytes,
+    IntoBytes,
+    Immutable,
+)]
+#[repr(transparent)]
 pub struct KindId(pub u8);
 
 /// A set of kinds.

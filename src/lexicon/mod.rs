@@ -7,13 +7,16 @@ pub mod account;
 pub mod colours;
 pub mod context;
 pub mod entry;
+pub mod kept;
 pub mod kinds;
 pub mod morphology;
 pub mod names;
-pub mod packed;
+pub mod others;
 pub mod record;
 pub mod scale;
 pub mod sense;
+pub mod shelf;
+pub mod term;
 pub mod texts;
 pub mod topography;
 pub mod vocabulary;
@@ -24,9 +27,11 @@ use colours::Colours;
 use entry::{Entry, entries};
 use kinds::{KindSet, Kinds, UNKNOWN};
 use names::Names;
+use others::Others;
 use rustc_hash::FxHashSet;
 use scale::Scale;
 use serde::{Deserialize, Serialize};
+use shelf::{Hand, Misplaced, Shelved};
 use topography::Topography;
 use vocabulary::Vocabulary;
 
@@ -34,6 +39,7 @@ use vocabulary::Vocabulary;
 #[derive(Clone, Debug, Serialize, Deserialize)]
 pub struct Lexicon {
     /// Every id.
+    #[serde(skip)]
     pub names: Names,
     /// The kinds of words.
     pub kinds: Kinds,
@@ -55,8 +61,11 @@ pub struct Lexicon {
     pub ordinary: KindSet,
     /// Kinds no phrase reaches over.
     pub sentence_ends: KindSet,
-    /// Entries of kinds the lexicon itself does not read: rules, marks of a full description, ...
-    pub others: Vec<Entry>,
+    /// Entries of kinds the lexicon itself does not read: weights, marks of a full description, ...
+    pub others: Others,
+    /// The rules as written. Not stored with the built-in tables.
+    #[serde(skip)]
+    pub rules: Vec<Entry>,
     /// The accounts as written. Not stored with the built-in tables.
     #[serde(skip)]
     pub accounts: Vec<AccountText>,
@@ -73,6 +82,14 @@ pub struct Layers {
 
 fn is_account_file(source: &Source) -> bool {
     source.name.ends_with(".acc")
+}
+
+impl Shelved for Lexicon {
+    fn shelve<H: Hand>(&mut self, hand: &mut H) -> Result<(), Misplaced> {
+        self.names.shelve(hand)?;
+        self.vocabulary.shelve(hand)?;
+        self.others.shelve(hand)
+    }
 }
 
 impl Lexicon {
@@ -104,7 +121,10 @@ impl Lexicon {
         let mendable = kinds.set_where(|k| k.mend);
         let ordinary = kinds.set_where(|k| k.ordinary);
         let sentence_ends = kinds.set_of(&["stop", "newline", "semicolon", "exclamation"]);
-        let others = all_entries.into_iter().filter(|e| !is_read_here(&e.kind, &kinds)).collect();
+        let (rules, others): (Vec<Entry>, Vec<Entry>) = all_entries
+            .into_iter()
+            .filter(|e| !is_read_here(&e.kind, &kinds))
+            .partition(|e| e.kind == "rule" || e.kind == "phrase");
         let lexicon = Self {
             names,
             kinds,
@@ -117,15 +137,11 @@ impl Lexicon {
             mendable,
             ordinary,
             sentence_ends,
-            others,
+            others: others.into_iter().collect(),
+            rules,
             accounts,
         };
         (lexicon, wrong)
-    }
-
-    /// Works out what is not stored with the built-in tables.
-    pub fn take_up(&mut self) {
-        self.vocabulary.take_up();
     }
 
     /// The set of the kind of that name; empty if there is none.
@@ -139,8 +155,8 @@ impl Lexicon {
     }
 
     /// Entries of a kind that the lexicon itself does not read.
-    pub fn others<'a>(&'a self, kind: &'a str) -> impl Iterator<Item = &'a Entry> + 'a {
-        self.others.iter().filter(move |e| e.kind == kind)
+    pub fn others(&self, kind: &str) -> std::slice::Iter<'_, Entry> {
+        self.others.of(kind).iter()
     }
 }
 

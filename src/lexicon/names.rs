@@ -1,12 +1,28 @@
 //! Every id of the lexicon, once, as a small number.
 
+use super::shelf::{Hand, Misplaced, Shelved};
 use super::texts::Texts;
 use serde::{Deserialize, Serialize};
+use zerocopy::{FromBytes, Immutable, IntoBytes};
 
 /// An interned id. `Name::NONE` stands for "not said".
 #[derive(
-    Clone, Copy, Debug, Default, PartialEq, Eq, Hash, PartialOrd, Ord, Serialize, Deserialize,
+    Clone,
+    Copy,
+    Debug,
+    Default,
+    PartialEq,
+    Eq,
+    Hash,
+    PartialOrd,
+    Ord,
+    Serialize,
+    Deserialize,
+    FromBytes,
+    IntoBytes,
+    Immutable,
 )]
+#[repr(transparent)]
 pub struct Name(pub u16);
 
 impl Name {
@@ -26,7 +42,7 @@ impl Name {
 }
 
 /// The ids in the order in which they were first met.
-#[derive(Clone, Debug, Serialize, Deserialize)]
+#[derive(Clone, Debug)]
 pub struct Names {
     texts: Texts,
 }
@@ -36,6 +52,12 @@ impl Default for Names {
         let mut texts = Texts::default();
         texts.add("");
         Self { texts }
+    }
+}
+
+impl Shelved for Names {
+    fn shelve<H: Hand>(&mut self, hand: &mut H) -> Result<(), Misplaced> {
+        self.texts.shelve(hand)
     }
 }
 

@@ -168,6 +168,15 @@ pub struct Record {
 }
 
 impl Record {
+    /// A record that says this, slot by slot.
+    pub const fn of(
+        slots: [Name; Slot::ALL.len()],
+        number: Option<f32>,
+        upper: Option<f32>,
+    ) -> Self {
+        Self { slots, number, upper }
+    }
+
     /// What a slot says.
     pub const fn get(&self, slot: Slot) -> Name {
         self.slots[slot as usize]

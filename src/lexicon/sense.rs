@@ -1,54 +1,65 @@
-//! One reading of a form; a list of them is stored as one number each.
+//! One reading of a form.
 
 use super::kinds::KindId;
 use super::names::Name;
-use super::packed;
-use serde::{Deserializer, Serializer};
+use zerocopy::{FromBytes, Immutable, IntoBytes};
+
+/// The form itself is a doubt.
+const HEDGED: u8 = 1;
+/// The term has a context to look at.
+const BOUND: u8 = 2;
+/// The form only sounds like one of the term.
+const HEARD: u8 = 4;
 
 /// One reading of a form.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, FromBytes, IntoBytes, Immutable)]
+#[repr(C)]
 pub struct Sense {
-    /// Which kind it is read as.
-    pub kind: KindId,
     /// The term, by its place in the vocabulary.
     pub term: u32,
     /// The region it belongs to.
     pub region: Name,
-    /// Whether the form itself is a doubt: "brownish".
-    pub hedged: bool,
-    /// Whether its term has a context to look at.
-    pub bound: bool,
-    /// Whether the form only sounds like one of the term: "tale".
-    pub heard: bool,
+    /// Which kind it is read as.
+    pub kind: KindId,
+    flags: u8,
 }
 
-/// Writes readings, each as one number.
-///
-/// # Errors
-/// Those of the serializer.
-pub fn serialize<S: Serializer>(list: &[Sense], to: S) -> Result<S::Ok, S::Error> {
-    let flags = |s: &Sense| u64::from(s.hedged) | u64::from(s.bound) << 1 | u64::from(s.heard) << 2;
-    let number = |s: &Sense| {
-        u64::from(s.term) | u64::from(s.kind.0) << 32 | flags(s) << 40 | u64::from(s.region.0) << 48
-    };
-    packed::serialize(&list.iter().map(number).collect::<Vec<u64>>(), to)
-}
+impl Sense {
+    /// A plain reading of a term; `bound` if the term has a context to look at.
+    pub const fn of(kind: KindId, term: u32, region: Name, bound: bool) -> Self {
+        Self { term, region, kind, flags: if bound { BOUND } else { 0 } }
+    }
 
-/// Reads them.
-///
-/// # Errors
-/// Those of the deserializer.
-pub fn deserialize<'d, D: Deserializer<'d>>(from: D) -> Result<Vec<Sense>, D::Error> {
-    let sense = |number: u64| {
-        let [a, b, c, d, kind, flags, e, f] = number.to_le_bytes();
-        Sense {
-            kind: KindId(kind),
-            term: u32::from_le_bytes([a, b, c, d]),
-            region: Name(u16::from_le_bytes([e, f])),
-            hedged: flags & 1 != 0,
-            bound: flags & 2 != 0,
-            heard: flags & 4 != 0,
-        }
-    };
-    Ok(packed::deserialize::<u64, D>(from)?.into_iter().map(sense).collect())
+    /// The same of another kind.
+    #[must_use]
+    pub const fn as_kind(self, kind: KindId) -> Self {
+        Self { kind, ..self }
+    }
+
+    /// The same of a form that is itself a doubt: "brownish".
+    #[must_use]
+    pub const fn as_doubt(self) -> Self {
+        Self { flags: self.flags | HEDGED, ..self }
+    }
+
+    /// The same of a form that only sounds like one of the term: "tale". It holds where it is asked for.
+    #[must_use]
+    pub const fn as_heard(self) -> Self {
+        Self { flags: self.flags | HEARD | BOUND, ..self }
+    }
+
+    /// Whether the form itself is a doubt.
+    pub const fn hedged(self) -> bool {
+        self.flags & HEDGED != 0
+    }
+
+    /// Whether there is a context to look at.
+    pub const fn bound(self) -> bool {
+        self.flags & BOUND != 0
+    }
+
+    /// Whether the form only sounds like one of the term.
+    pub const fn heard(self) -> bool {
+        self.flags & HEARD != 0
+    }
 }

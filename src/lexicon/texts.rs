@@ -1,18 +1,23 @@
 //! Many short texts in one, found by their content: no allocation a text.
 
-use super::packed;
-use serde::{Deserialize, Serialize};
+use super::shelf::{Hand, List, Misplaced, Shelved, Text};
 
 /// Texts numbered in the order in which they came.
-#[derive(Clone, Debug, Default, Serialize, Deserialize)]
+#[derive(Clone, Debug, Default)]
 pub struct Texts {
-    joined: String,
-    #[serde(with = "packed")]
-    ends: Vec<u32>,
+    joined: Text,
+    ends: List<u32>,
     /// Numbers plus one, each at the first free place from where its text's hash points; 0 is free.
     /// A power of two, at least half of it free, or nothing at all.
-    #[serde(with = "packed")]
-    index: Vec<u32>,
+    index: List<u32>,
+}
+
+impl Shelved for Texts {
+    fn shelve<H: Hand>(&mut self, hand: &mut H) -> Result<(), Misplaced> {
+        hand.text(&mut self.joined)?;
+        hand.list(&mut self.ends)?;
+        hand.list(&mut self.index)
+    }
 }
 
 /// The same on every machine, since the tables are stored: eight bytes at a time, the last of them,
@@ -80,10 +85,10 @@ impl Texts {
             return number;
         }
         let number = u32::try_from(self.ends.len()).unwrap_or(u32::MAX);
-        self.joined.push_str(text);
-        self.ends.push(u32::try_from(self.joined.len()).unwrap_or(u32::MAX));
+        self.joined.to_mut().push_str(text);
+        self.ends.to_mut().push(u32::try_from(self.joined.len()).unwrap_or(u32::MAX));
         if self.ends.len() * 2 > self.index.len() {
-            self.index = vec![0; (self.ends.len() * 4).next_power_of_two()];
+            self.index = vec![0; (self.ends.len() * 4).next_power_of_two()].into();
             (0..=number).for_each(|n| self.put(n));
         } else {
             self.put(number);
@@ -112,7 +117,7 @@ impl Texts {
         while self.index[at] != 0 {
             at = (at + 1) & mask;
         }
-        self.index[at] = number + 1;
+        self.index.to_mut()[at] = number + 1;
     }
 }
 

@@ -8,12 +8,12 @@ use super::entry::Entry;
 use super::kinds::{Inflection, KindId, KindSet, Kinds, record_of};
 use super::morphology::{bend_last, plural, with_ed, with_er, with_ing, with_ish, with_s};
 use super::names::{Name, Names};
-use super::packed;
 use super::record::{Record, Slot};
 use super::sense::Sense;
+use super::shelf::{Hand, List, Misplaced, Shelved};
+use super::term::{Bearing, Points, Reach, Term, TermText};
 use super::texts::Texts;
-use crate::diagnostic::{Diagnostic, Diagnostics, Source};
-use crate::span::Span;
+use crate::diagnostic::{Diagnostic, Diagnostics};
 use crate::words::words;
 use rustc_hash::FxHashMap;
 use serde::{Deserialize, Serialize};
@@ -23,120 +23,44 @@ pub type WordId = u32;
 /// A node of the trie of forms; 0 is the root and stands for "nothing".
 pub type Node = u32;
 
-/// A term of the vocabulary.
-#[derive(Clone, Debug, Serialize, Deserialize)]
-pub struct Term {
-    /// Its kind.
-    pub kind: KindId,
-    /// Its id.
-    pub id: Name,
-    /// What it says.
-    pub record: Record,
-    /// What it means, for people. Not stored with the built-in tables.
-    #[serde(skip)]
-    pub means: String,
-    /// Its id in an outside vocabulary of qualities, where it has one.
-    pub pato: Option<String>,
-    /// The forms as written in the lexicon, its own id first.
-    #[serde(skip)]
-    pub forms: Vec<String>,
-    /// Forms that only sound like one of those, as a machine that takes dictation writes them.
-    #[serde(skip)]
-    pub heard: Vec<String>,
-    /// Where a reading of it may or may not stand.
-    pub context: Context,
-    /// Which way its force reaches, for kinds that have one.
-    pub reach: Reach,
-    /// Which bird of several it points to, if it does.
-    pub points: Option<Points>,
-    /// What sets a bird apart from others of the note, as class and value: sex and female.
-    pub apart: Option<(Name, Name)>,
-    /// The region it belongs to; none for everywhere.
-    pub region: Name,
-    /// The file it comes from. Not stored with the built-in tables.
-    #[serde(skip)]
-    pub source: Source,
-    /// Where in that file. Not stored with the built-in tables.
-    #[serde(skip)]
-    pub span: Span,
-}
-
-/// Which way a word's force reaches.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Default, Serialize, Deserialize)]
-pub enum Reach {
-    /// To what follows.
-    #[default]
-    Forward,
-    /// To what stands before.
-    Back,
-    /// To what follows; where nothing does, to what stands before.
-    Either,
-}
-
-/// Which bird of several a word points to.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
-pub enum Points {
-    /// The first.
-    First,
-    /// The second.
-    Second,
-    /// The third.
-    Third,
-    /// One of them, where more follow.
-    One,
-    /// The other of two.
-    Other,
-    /// One more.
-    Another,
-    /// All of them.
-    Both,
-}
-
-impl Points {
-    /// As written in the lexicon.
-    fn find(text: &str) -> Option<Self> {
-        let all = [
-            ("first", Self::First),
-            ("second", Self::Second),
-            ("third", Self::Third),
-            ("one", Self::One),
-            ("other", Self::Other),
-            ("another", Self::Another),
-            ("both", Self::Both),
-        ];
-        all.into_iter().find(|(name, _)| *name == text).map(|(_, points)| points)
-    }
-}
-
 /// The vocabulary.
 #[derive(Clone, Debug, Default, Serialize, Deserialize)]
 pub struct Vocabulary {
     /// Every term.
-    pub terms: Vec<Term>,
+    #[serde(skip)]
+    pub terms: List<Term>,
+    /// What of each term is for people. Not stored with the built-in tables.
+    #[serde(skip)]
+    pub texts: Vec<TermText>,
+    /// The outside ids of terms that have one.
+    pub pato: Vec<(Name, String)>,
+    /// Every different context.
+    contexts: Vec<Context>,
+    #[serde(skip)]
     words: Texts,
-    #[serde(with = "packed")]
-    first: Vec<Node>,
+    #[serde(skip)]
+    first: List<Node>,
     /// For each node the first of its branches, and of its readings; one more for the end.
-    #[serde(with = "packed")]
-    branch_starts: Vec<u32>,
-    #[serde(with = "packed")]
-    sense_starts: Vec<u32>,
+    #[serde(skip)]
+    branch_starts: List<u32>,
+    #[serde(skip)]
+    sense_starts: List<u32>,
     /// The words of the branches, in order, and the nodes behind them.
-    #[serde(with = "packed")]
-    branch_words: Vec<WordId>,
-    #[serde(with = "packed")]
-    branches: Vec<Node>,
-    #[serde(with = "super::sense")]
-    senses: Vec<Sense>,
+    #[serde(skip)]
+    branch_words: List<WordId>,
+    #[serde(skip)]
+    branches: List<Node>,
+    #[serde(skip)]
+    senses: List<Sense>,
     /// For a bent verb ("hopping") the word it is bent from ("hop"); itself elsewhere.
-    #[serde(with = "packed")]
-    bases: Vec<WordId>,
+    #[serde(skip)]
+    bases: List<WordId>,
     /// The kinds whose first word may be bent.
     pub verbs: KindSet,
     hedged: Name,
-    /// The kinds of the readings of each node; worked out when the tables are taken up.
+    /// The kinds of the readings of each node.
     #[serde(skip)]
-    kinds: Vec<KindSet>,
+    kinds: List<KindSet>,
     /// Branches and readings by node while the vocabulary grows; branches stay here until it is stored.
     #[serde(skip)]
     growing_branches: FxHashMap<(Node, WordId), Node>,
@@ -160,14 +84,30 @@ pub fn normalise_into(word: &str, out: &mut String) {
     }
 }
 
+impl Shelved for Vocabulary {
+    fn shelve<H: Hand>(&mut self, hand: &mut H) -> Result<(), Misplaced> {
+        self.words.shelve(hand)?;
+        hand.list(&mut self.terms)?;
+        hand.list(&mut self.first)?;
+        hand.list(&mut self.branch_starts)?;
+        hand.list(&mut self.sense_starts)?;
+        hand.list(&mut self.branch_words)?;
+        hand.list(&mut self.branches)?;
+        hand.list(&mut self.senses)?;
+        hand.list(&mut self.bases)?;
+        hand.list(&mut self.kinds)
+    }
+}
+
 impl Vocabulary {
     /// An empty one.
     pub fn new() -> Self {
-        let starts = vec![0, 0];
+        let starts = List::from(vec![0, 0]);
         Self {
-            kinds: vec![0],
+            kinds: vec![0].into(),
             branch_starts: starts.clone(),
             sense_starts: starts,
+            contexts: vec![Context::default()],
             ..Self::default()
         }
     }
@@ -191,8 +131,8 @@ impl Vocabulary {
     pub fn intern(&mut self, text: &str) -> WordId {
         let id = self.words.add(text);
         if id as usize == self.first.len() {
-            self.first.push(0);
-            self.bases.push(id);
+            self.first.to_mut().push(0);
+            self.bases.to_mut().push(id);
         }
         id
     }
@@ -226,8 +166,13 @@ impl Vocabulary {
 
     /// What a reading says.
     pub fn record(&self, sense: &Sense) -> Record {
-        let record = self.terms[sense.term as usize].record;
-        if sense.hedged { record.with(Slot::Certainty, self.hedged) } else { record }
+        let record = self.terms[sense.term as usize].record();
+        if sense.hedged() { record.with(Slot::Certainty, self.hedged) } else { record }
+    }
+
+    /// Where that reading holds.
+    pub fn context(&self, sense: &Sense) -> &Context {
+        &self.contexts[usize::from(self.terms[sense.term as usize].context)]
     }
 
     /// The kinds of those readings.
@@ -237,7 +182,7 @@ impl Vocabulary {
 
     /// Every form of one word with its text and node, bent verbs included.
     pub fn single_words(&self) -> impl Iterator<Item = (&str, Node)> {
-        self.words.iter().zip(&self.first).zip(&self.bases).filter_map(|((text, &own), &base)| {
+        self.words.iter().zip(&*self.first).zip(&*self.bases).filter_map(|((text, &own), &base)| {
             let bent = self.first.get(base as usize).copied().unwrap_or(0);
             let node = if own != 0 && self.kinds(own) != 0 { own } else { bent };
             let usable = if node == own { KindSet::MAX } else { self.verbs };
@@ -276,9 +221,9 @@ impl Vocabulary {
 
     fn grow(&mut self, node: Node, word: WordId) -> Node {
         let next = Node::try_from(self.kinds.len()).unwrap_or(0);
-        self.kinds.push(0);
+        self.kinds.to_mut().push(0);
         if node == 0 {
-            self.first[word as usize] = next;
+            self.first.to_mut()[word as usize] = next;
         } else {
             self.growing_branches.insert((node, word), next);
         }
@@ -292,23 +237,16 @@ impl Vocabulary {
         if node == 0 {
             return None;
         }
-        if !sense.bound {
+        if !sense.bound() {
             let key = (node, sense.kind, sense.region);
             if let Some(&term) = taken.get(&key) {
                 return Some(term);
             }
             taken.insert(key, sense.term);
         }
-        self.kinds[node as usize] |= sense.kind.bit();
+        self.kinds.to_mut()[node as usize] |= sense.kind.bit();
         self.growing.push((node, sense));
         None
-    }
-
-    /// Works out what is not stored: the kinds of each node.
-    pub fn take_up(&mut self) {
-        let kinds = |senses: &[Sense]| senses.iter().fold(0, |set, s| set | s.kind.bit());
-        let runs = self.sense_starts.windows(2);
-        self.kinds = runs.map(|w| kinds(&self.senses[w[0] as usize..w[1] as usize])).collect();
     }
 
     /// Puts the readings of each node side by side, and its branches.
@@ -320,11 +258,11 @@ impl Vocabulary {
         all.append(&mut self.growing);
         all.sort_by_key(|&(node, _)| node);
         self.senses = all.iter().map(|&(_, sense)| sense).collect();
-        self.sense_starts = starts(nodes, all.iter().map(|&(node, _)| node));
+        self.sense_starts = starts(nodes, all.iter().map(|&(node, _)| node)).into();
         let mut branches: Vec<((Node, WordId), Node)> =
             self.growing_branches.iter().map(|(&from, &to)| (from, to)).collect();
         branches.sort_unstable();
-        self.branch_starts = starts(nodes, branches.iter().map(|&((node, _), _)| node));
+        self.branch_starts = starts(nodes, branches.iter().map(|&((node, _), _)| node)).into();
         self.branch_words = branches.iter().map(|&((_, word), _)| word).collect();
         self.branches = branches.iter().map(|&(_, to)| to).collect();
     }
@@ -351,7 +289,7 @@ impl Vocabulary {
         for bent in bents {
             let bent = self.intern(&bent);
             if self.bases[bent as usize] == bent {
-                self.bases[bent as usize] = base;
+                self.bases.to_mut()[bent as usize] = base;
             }
         }
     }
@@ -373,19 +311,13 @@ impl Vocabulary {
             };
             let kind = kinds.get(kind_id);
             let term_id = u32::try_from(self.terms.len()).unwrap_or(u32::MAX);
-            let term = self.term_of(entry, kind_id, kinds, names);
-            let sense = Sense {
-                kind: kind_id,
-                term: term_id,
-                region: term.region,
-                hedged: false,
-                bound: !term.context.is_free(),
-                heard: false,
-            };
+            let (term, text) = self.term_of(entry, kind_id, kinds, names);
+            let bound = !self.contexts[usize::from(term.context)].is_free();
+            let sense = Sense::of(kind_id, term_id, term.region, bound);
             if kind.inflection == Inflection::Verb {
                 self.verbs |= kind_id.bit();
             }
-            for form in &term.forms {
+            for form in &text.forms {
                 // Two ordinary words of one form say the same: nothing.
                 if let Some(other) = self.add(form, sense, &mut taken)
                     && other != term_id
@@ -398,14 +330,15 @@ impl Vocabulary {
                 }
                 derive(form, kind.inflection, kind.ed, sense, &mut derived);
             }
-            for form in &term.heard {
-                let heard = Sense { bound: true, heard: true, ..sense };
+            for form in &text.heard {
+                let heard = sense.as_heard();
                 self.add(form, heard, &mut taken);
                 if kind.inflection == Inflection::Noun {
                     derived.extend(plural(form).map(|many| (many, heard)));
                 }
             }
-            self.terms.push(term);
+            self.terms.to_mut().push(term);
+            self.texts.push(text);
         }
         // What is written stands before what is derived.
         for (form, sense) in derived {
@@ -416,23 +349,27 @@ impl Vocabulary {
         self.settle();
     }
 
-    fn term_of(&mut self, entry: &Entry, kind: KindId, kinds: &Kinds, names: &mut Names) -> Term {
+    fn term_of(
+        &mut self,
+        entry: &Entry,
+        kind: KindId,
+        kinds: &Kinds,
+        names: &mut Names,
+    ) -> (Term, TermText) {
         let mut forms: Vec<String> = Vec::new();
         if entry.get("hidden").is_none() {
             forms.push(entry.id.replace('-', " "));
         }
         forms.extend(entry.items("also").map(str::to_owned));
         let region = entry.get("region").filter(|r| *r != "both");
-        Term {
-            kind,
-            id: names.intern(&entry.id),
-            record: record_of(kinds.get(kind), entry, names),
-            means: entry.get("means").unwrap_or_default().to_owned(),
-            pato: entry.get("pato").map(str::to_owned),
-            forms,
-            heard: entry.items("heard").map(str::to_owned).collect(),
-            region: region.map_or(Name::NONE, |r| names.intern(r)),
-            context: read_context(entry, kinds, kind, |word| self.intern(word)),
+        let id = names.intern(&entry.id);
+        let record = record_of(kinds.get(kind), entry, names);
+        self.pato.extend(entry.get("pato").map(|pato| (id, pato.to_owned())));
+        let region = region.map_or(Name::NONE, |r| names.intern(r));
+        let context = read_context(entry, kinds, kind, |word| self.intern(word));
+        let bearing = Bearing {
+            region,
+            context: self.keep_context(context),
             reach: match entry.get("reach") {
                 Some("backwards") => Reach::Back,
                 Some("either") => Reach::Either,
@@ -443,9 +380,24 @@ impl Vocabulary {
                 .get("apart")
                 .and_then(|text| text.split_once(' '))
                 .map(|(class, value)| (names.intern(class.trim()), names.intern(value.trim()))),
+        };
+        let text = TermText {
+            means: entry.get("means").unwrap_or_default().to_owned(),
+            forms,
+            heard: entry.items("heard").map(str::to_owned).collect(),
             source: entry.source.clone(),
             span: entry.span,
-        }
+        };
+        (Term::of(kind, id, record, bearing), text)
+    }
+
+    /// The place of a context among them; most are alike.
+    fn keep_context(&mut self, context: Context) -> u16 {
+        let at = self.contexts.iter().position(|known| *known == context).unwrap_or_else(|| {
+            self.contexts.push(context);
+            self.contexts.len() - 1
+        });
+        u16::try_from(at).expect("fewer than 65,536 contexts")
     }
 
     fn say_clash(
@@ -456,8 +408,8 @@ impl Vocabulary {
         names: &Names,
         wrong: &mut Diagnostics,
     ) {
-        let term = &self.terms[other as usize];
-        let (line, _) = term.source.line_column(term.span.start);
+        let (term, text) = (&self.terms[other as usize], &self.texts[other as usize]);
+        let (line, _) = text.source.line_column(text.span.start);
         let at = entry
             .fields
             .iter()
@@ -472,7 +424,7 @@ impl Vocabulary {
                     "`{form}` is already a form of `{} {}` ({}:{line})",
                     entry.kind,
                     names.text(term.id),
-                    term.source.name
+                    text.source.name
                 ),
             )
             .hint("keep it under one of the two"),
@@ -482,7 +434,7 @@ impl Vocabulary {
     /// Two words written as one ("wingbar"), wherever that is no word of its own.
     fn add_joined(&mut self, taken: &mut Taken) {
         let starts: FxHashMap<Node, WordId> = (0..)
-            .zip(&self.first)
+            .zip(&*self.first)
             .filter(|&(_, &node)| node != 0)
             .map(|(word, &node)| (node, word))
             .collect();
@@ -559,7 +511,7 @@ fn derive(
         Inflection::None | Inflection::Verb => {}
         Inflection::Noun => out.extend(plural(form).map(|many| (many, sense))),
         Inflection::Ish => {
-            let hedged = Sense { hedged: true, ..sense };
+            let hedged = sense.as_doubt();
             out.push((bend_last(form, with_ish), hedged));
             if form.ends_with('e') {
                 out.push((format!("{form}ish"), hedged));
@@ -574,6 +526,6 @@ fn derive(
     if let Some(kind) = ed
         && !form.contains([' ', '-'])
     {
-        out.push((bend_last(form, with_ed), Sense { kind, ..sense }));
+        out.push((bend_last(form, with_ed), sense.as_kind(kind)));
     }
 }

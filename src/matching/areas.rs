@@ -7,24 +7,36 @@
 use super::weights::Weights;
 use crate::lexicon::Lexicon;
 use crate::lexicon::names::Name;
-use serde::{Deserialize, Serialize};
+use crate::lexicon::shelf::{Hand, List, Misplaced, Shelved};
 
 /// No place in the table.
 const NOWHERE: u8 = u8::MAX;
 
 /// For each pair of parts, what they are to each other.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct Areas {
     /// The place of an area by its name.
-    index: Vec<u8>,
-    names: Vec<Name>,
-    optional: Vec<bool>,
+    index: List<u8>,
+    names: List<Name>,
+    /// 1 for those that only some birds show.
+    optional: List<u8>,
     /// The main part of the bird that each area belongs to.
-    main: Vec<Name>,
+    main: List<Name>,
     /// Said times stated: how much what is stated counts for what is said.
-    meant: Vec<f32>,
+    meant: List<f32>,
     /// The same: how near they are, for values that are not colours.
-    near: Vec<f32>,
+    near: List<f32>,
+}
+
+impl Shelved for Areas {
+    fn shelve<H: Hand>(&mut self, hand: &mut H) -> Result<(), Misplaced> {
+        hand.list(&mut self.index)?;
+        hand.list(&mut self.names)?;
+        hand.list(&mut self.optional)?;
+        hand.list(&mut self.main)?;
+        hand.list(&mut self.meant)?;
+        hand.list(&mut self.near)
+    }
 }
 
 impl Areas {
@@ -35,16 +47,19 @@ impl Areas {
         for (i, name) in names.iter().enumerate() {
             index[usize::from(name.0)] = u8::try_from(i).unwrap_or(NOWHERE);
         }
-        let optional = lexicon.topography.iter().map(|a| a.optional).collect();
+        let optional = lexicon.topography.iter().map(|a| u8::from(a.optional)).collect();
         let main = names.iter().map(|name| main_part(lexicon, *name)).collect();
-        let mut out = Self { index, optional, main, meant: Vec::new(), near: Vec::new(), names };
-        for &said in &out.names {
-            for &stated in &out.names {
-                let relation = Relation::of(lexicon, said, stated);
-                out.meant.push(relation.meant(weights));
-                out.near.push(relation.near());
-            }
-        }
+        let pairs = names.iter().flat_map(|&said| names.iter().map(move |&stated| (said, stated)));
+        let relations: Vec<Relation> =
+            pairs.map(|(said, stated)| Relation::of(lexicon, said, stated)).collect();
+        let mut out = Self {
+            index: index.into(),
+            optional,
+            main,
+            meant: relations.iter().map(|relation| relation.meant(weights)).collect(),
+            near: relations.iter().map(Relation::near).collect(),
+            names: names.into(),
+        };
         out.correct(lexicon);
         out
     }
@@ -62,14 +77,14 @@ impl Areas {
                 });
                 if let Some((stated, weight)) = parsed {
                     let at = said * self.count() + stated;
-                    self.meant[at] = weight;
+                    self.meant.to_mut()[at] = weight;
                 }
             }
         }
     }
 
     /// How many areas there are.
-    pub const fn count(&self) -> usize {
+    pub fn count(&self) -> usize {
         self.names.len()
     }
 
@@ -81,7 +96,7 @@ impl Areas {
 
     /// Whether only some birds show it.
     pub fn optional(&self, area: usize) -> bool {
-        self.optional[area]
+        self.optional[area] != 0
     }
 
     /// The main part of the bird (bill, wing, ...) that an area belongs to; none for the bird itself.

@@ -11,10 +11,11 @@ use super::naming::Naming;
 use super::question::{Aspects, Question, Reach};
 use super::sizes::Sizes;
 use super::weights::Weights;
-use crate::accounts::Account;
+use crate::accounts::Accounts;
 use crate::knowledge::Knowledge;
 use crate::lexicon::Lexicon;
 use crate::lexicon::names::Name;
+use crate::lexicon::shelf::List;
 use std::sync::OnceLock;
 
 /// How well a marking counts as shown if the account names it without a colour.
@@ -46,7 +47,7 @@ pub struct Chances<'a> {
     striking: Vec<f32>,
     /// For aspects with many words, the chance of one that the account does not have.
     silence: Vec<(Name, f32)>,
-    talk: Vec<f32>,
+    talk: List<f32>,
     mentions: Mentions,
 }
 
@@ -54,14 +55,17 @@ impl<'a> Chances<'a> {
     /// Lays out all accounts.
     pub fn new(knowledge: &'a Knowledge, weights: Weights) -> Self {
         let lexicon = &knowledge.lexicon;
-        let (areas, naming, worked_out) = match Layout::stored(knowledge) {
-            Some(layout) => {
-                (layout.areas, Some(layout.naming), Some((layout.talk, layout.mentions)))
-            }
-            None => (Areas::of(lexicon, &weights), None, None),
-        };
         let aspects = Aspects::of(lexicon);
-        let forms = Forms::of(lexicon, &areas, &aspects, &weights, &knowledge.accounts);
+        let (areas, forms, naming, worked_out) = match Layout::stored(knowledge) {
+            Some(Layout { areas, forms, naming, talk, mentions }) => {
+                (areas, forms, Some(naming), Some((talk, mentions)))
+            }
+            None => {
+                let areas = Areas::of(lexicon, &weights);
+                let forms = Forms::of(lexicon, &areas, &aspects, &weights, &knowledge.accounts);
+                (areas, forms, None, None)
+            }
+        };
         let naming = Naming::of(lexicon, &weights, forms.palette.clone(), naming);
         let mut out = Self {
             knowledge,
@@ -73,7 +77,7 @@ impl<'a> Chances<'a> {
             groups: OnceLock::new(),
             striking: naming.striking(lexicon, &weights),
             silence: silence(lexicon),
-            talk: Vec::new(),
+            talk: List::default(),
             mentions: Mentions::default(),
             areas,
             forms,
@@ -81,7 +85,7 @@ impl<'a> Chances<'a> {
         };
         (out.talk, out.mentions) = worked_out.unwrap_or_else(|| {
             let entries: Vec<_> = lexicon.others("mention").collect();
-            (out.measure_talk(), Mentions::of(&out, &entries))
+            (out.measure_talk().into(), Mentions::of(&out, &entries))
         });
         out
     }
@@ -90,6 +94,7 @@ impl<'a> Chances<'a> {
     pub fn layout(&self) -> Layout {
         Layout {
             areas: self.areas.clone(),
+            forms: self.forms.clone(),
             naming: self.naming.table(&self.knowledge.lexicon).clone(),
             talk: self.talk.clone(),
             mentions: self.mentions.clone(),
@@ -112,7 +117,7 @@ impl<'a> Chances<'a> {
         } else if let Some(range) = question.mass() {
             let scale = self.scale_among(question.among);
             let fits = |mass| self.sizes.chance(&self.weights, question.value, range, mass);
-            self.each(|form| match (self.knowledge.accounts[form.account].mass, scale) {
+            self.each(|form| match (self.knowledge.accounts.mass(form.account()), scale) {
                 (Some(mass), None) => fits(mass),
                 // A small gull is small for a gull, or small for a bird.
                 (Some(mass), Some((kind, all))) => {
@@ -141,7 +146,7 @@ impl<'a> Chances<'a> {
     }
 
     /// The accounts behind the forms.
-    pub fn accounts(&self) -> &[Account] {
+    pub const fn accounts(&self) -> &Accounts {
         &self.knowledge.accounts
     }
 
@@ -150,9 +155,9 @@ impl<'a> Chances<'a> {
         &self.mentions
     }
 
-    /// The chance of each common colour name, said of each colour of the palette.
-    pub fn called(&self) -> &[Vec<f32>] {
-        self.naming.called(&self.knowledge.lexicon)
+    /// The chance of each common colour name, said of a colour of the palette.
+    pub fn called(&self, colour: usize) -> &[f32] {
+        self.naming.called(&self.knowledge.lexicon, colour)
     }
 
     /// How strong, white or black each colour of the palette is, from 0 to 1.
@@ -169,7 +174,7 @@ impl<'a> Chances<'a> {
     pub fn named(&self, kind: Name, absent: bool) -> Vec<f32> {
         let standings = self.groups().standings(kind);
         self.each(|form| {
-            let chance = standings[form.account].chance(&self.weights);
+            let chance = standings[form.account()].chance(&self.weights);
             if absent { 1.0 - self.weights.kind_denied * chance } else { chance }
         })
     }
@@ -256,7 +261,7 @@ impl<'a> Chances<'a> {
 
     /// How much a colour counts for one that is said: of markings those of markings are meant.
     fn sought(&self, shown: &ShownColour, reach: Reach) -> f32 {
-        match (reach, shown.marking) {
+        match (reach, shown.marking()) {
             (Reach::Marking, true) => shown.weight / self.weights.marking_colour,
             (Reach::Marking, false) => shown.weight * self.weights.marking_ground,
             _ => shown.weight,
@@ -265,7 +270,7 @@ impl<'a> Chances<'a> {
 
     fn denies_colour(&self, form: &Form, question: &Question) -> bool {
         self.forms.values(form).iter().any(|v| {
-            v.absent
+            v.absent()
                 && v.aspect == self.aspects.colour
                 && v.value == question.value
                 && self.areas.near(question.area, usize::from(v.area)) >= 0.5
@@ -283,13 +288,13 @@ impl<'a> Chances<'a> {
             let stated = usize::from(one.area);
             if stated == area {
                 shown = shown.max(one.weight);
-            } else if one.marking || self.areas.optional(stated) {
+            } else if one.marking() || self.areas.optional(stated) {
                 // A crescent by the eye goes for a ring, a patch in the wing for a bar.
                 shown = shown.max(one.weight * self.areas.meant(area)[stated]);
             }
         }
         for one in self.forms.values(form).iter().filter(|v| usize::from(v.area) == area) {
-            if one.absent {
+            if one.absent() {
                 denied |= one.aspect == self.aspects.mark;
             } else {
                 shown = shown.max(NAMED);
@@ -365,11 +370,11 @@ impl<'a> Chances<'a> {
         let (shown, silent, denied) = MARK;
         let values = self.forms.values(form);
         if self.forms.colours(form).iter().any(|c| within(c.area))
-            || values.iter().any(|v| !v.absent && within(v.area))
+            || values.iter().any(|v| !v.absent() && within(v.area))
         {
             shown
         } else if values.iter().any(|v| {
-            v.absent && usize::from(v.area) == question.area && v.aspect == self.aspects.mark
+            v.absent() && usize::from(v.area) == question.area && v.aspect == self.aspects.mark
         }) {
             denied
         } else {
@@ -378,9 +383,10 @@ impl<'a> Chances<'a> {
     }
 
     fn sex_age(&self, question: &Question, form: &Form) -> f32 {
-        if form.sex_age.contains(&question.value) {
+        let told = self.forms.sexes_ages(form);
+        if told.contains(&question.value) {
             self.weights.sex_right
-        } else if form.sex_age.is_empty() {
+        } else if told.is_empty() {
             self.weights.sex_untold
         } else {
             self.weights.sex_wrong
@@ -398,10 +404,10 @@ impl<'a> Chances<'a> {
             .iter()
             .map(|form| {
                 let measured = gauge.and_then(|gauge| match known {
-                    Some((account, fits)) if account == form.account => fits,
+                    Some((account, fits)) if account == form.account() => fits,
                     _ => {
-                        let fits = gauge.fits(&self.knowledge.accounts[form.account]);
-                        known = Some((form.account, fits));
+                        let fits = gauge.fits(&self.knowledge.accounts[form.account()]);
+                        known = Some((form.account(), fits));
                         fits
                     }
                 });
@@ -435,7 +441,7 @@ impl<'a> Chances<'a> {
                 continue;
             }
             let relation = self.likeness.relation(question.value, shown.value);
-            if shown.absent {
+            if shown.absent() {
                 contrary |= relation == Relation::Same;
                 continue;
             }

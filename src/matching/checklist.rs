@@ -12,7 +12,7 @@
 
 use super::species::SpeciesNames;
 use super::weights::Weights;
-use crate::accounts::Account;
+use crate::accounts::Accounts;
 use crate::diagnostic::{Diagnostic, Diagnostics, Source};
 use crate::lexicon::Lexicon;
 use crate::lexicon::names::Name;
@@ -28,7 +28,7 @@ pub struct Checklist {
 
 impl Checklist {
     /// Every account alike.
-    pub fn all(accounts: &[Account]) -> Self {
+    pub fn all(accounts: &Accounts) -> Self {
         Self { priors: vec![1.0; accounts.len()], hidden: Vec::new() }
     }
 
@@ -71,14 +71,14 @@ impl Checklist {
 
     /// The same with `factor` on every species that does not live in the region.
     #[must_use]
-    pub fn in_region(self, accounts: &[Account], region: Name, factor: f32) -> Self {
+    pub fn in_region(self, accounts: &Accounts, region: Name, factor: f32) -> Self {
         self.in_regions(accounts, &[region], factor)
     }
 
     /// The same with `factor` on every species that lives in none of the regions.
     #[must_use]
-    pub fn in_regions(mut self, accounts: &[Account], regions: &[Name], factor: f32) -> Self {
-        for (prior, account) in self.priors.iter_mut().zip(accounts) {
+    pub fn in_regions(mut self, accounts: &Accounts, regions: &[Name], factor: f32) -> Self {
+        for (prior, account) in self.priors.iter_mut().zip(accounts.iter()) {
             if !account.regions.iter().any(|r| regions.contains(r)) {
                 *prior *= factor;
             }
@@ -90,7 +90,7 @@ impl Checklist {
 /// Reads a checklist. Names that match no account come back as warnings, with the nearest name.
 pub fn checklist(
     lexicon: &Lexicon,
-    accounts: &[Account],
+    accounts: &Accounts,
     source: &Source,
     month: Option<u8>,
 ) -> (Checklist, Diagnostics) {

@@ -20,7 +20,7 @@ use super::chances::Chances;
 use crate::accounts::Account;
 use crate::lexicon::entry::Entry;
 use crate::lexicon::names::Name;
-use serde::{Deserialize, Serialize};
+use crate::lexicon::shelf::{Hand, List, Misplaced, Shelved};
 
 /// Logarithms are stored in steps of this size.
 const STEP: f32 = 0.02;
@@ -28,24 +28,51 @@ const STEP: f32 = 0.02;
 const MOST: f32 = 0.9;
 
 /// For each part and property with an entry, how readily it is spoken of, for each form.
-#[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
-pub struct Mentions(Vec<Mention>);
-
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-struct Mention {
-    area: u8,
-    aspect: Name,
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Mentions {
+    areas: List<u16>,
+    aspects: List<Name>,
     /// One colour; none for all that is said of the property.
+    values: List<Name>,
+    /// For each entry and form: logarithms, in steps, over that of an average form.
+    readily: List<i8>,
+}
+
+impl Shelved for Mentions {
+    fn shelve<H: Hand>(&mut self, hand: &mut H) -> Result<(), Misplaced> {
+        hand.list(&mut self.areas)?;
+        hand.list(&mut self.aspects)?;
+        hand.list(&mut self.values)?;
+        hand.list(&mut self.readily)
+    }
+}
+
+/// One entry, worked out.
+struct Mention {
+    area: u16,
+    aspect: Name,
     value: Name,
-    /// Logarithms, in steps, over that of an average form.
     readily: Vec<i8>,
+}
+
+impl FromIterator<Mention> for Mentions {
+    fn from_iter<I: IntoIterator<Item = Mention>>(mentions: I) -> Self {
+        let mut out = Self::default();
+        for one in mentions {
+            out.areas.to_mut().push(one.area);
+            out.aspects.to_mut().push(one.aspect);
+            out.values.to_mut().push(one.value);
+            out.readily.to_mut().extend(one.readily);
+        }
+        out
+    }
 }
 
 impl Mentions {
     /// By the `mention` entries of the lexicon.
     pub fn of(chances: &Chances<'_>, entries: &[&Entry]) -> Self {
         let looks = Looks::of(chances);
-        Self(entries.iter().filter_map(|entry| mention(chances, &looks, entry)).collect())
+        entries.iter().filter_map(|entry| mention(chances, &looks, entry)).collect()
     }
 
     /// How readily a part and property is spoken of at all, or beyond that by a value, as the logarithm over that
@@ -56,10 +83,14 @@ impl Mentions {
         aspect: Name,
         value: Name,
     ) -> impl Iterator<Item = f32> + '_ {
-        let about = move |m: &&Mention| {
-            usize::from(m.area) == area && m.aspect == aspect && m.value == value
+        let about = |at: &usize| {
+            usize::from(self.areas[*at]) == area
+                && self.aspects[*at] == aspect
+                && self.values[*at] == value
         };
-        let steps = self.0.iter().find(about).map_or(&[][..], |m| &m.readily);
+        let forms = self.readily.len() / self.areas.len().max(1);
+        let found = (0..self.areas.len()).find(about);
+        let steps = found.map_or(&[][..], |at| &self.readily[at * forms..][..forms]);
         steps.iter().map(|steps| f32::from(*steps) * STEP)
     }
 
@@ -140,8 +171,6 @@ impl Feature {
 /// What the forms look like, part by part.
 pub struct Looks<'a> {
     chances: &'a Chances<'a>,
-    /// For each colour of the palette, the chance of each common name.
-    called: &'a [Vec<f32>],
     mean_mass: f32,
 }
 
@@ -150,7 +179,7 @@ impl<'a> Looks<'a> {
     pub fn of(chances: &'a Chances<'a>) -> Self {
         let accounts = chances.accounts();
         let mean_mass = mean(accounts.iter().filter_map(|a| Some(a.mass?.ln())));
-        Self { chances, called: chances.called(), mean_mass }
+        Self { chances, mean_mass }
     }
 
     /// A feature of each form; where it is not known, that of the others on average.
@@ -187,10 +216,10 @@ impl<'a> Looks<'a> {
 
     /// For each form, the chance of each common colour name, said of a part.
     fn names(&self, area: usize) -> Vec<Vec<f32>> {
-        let count = self.called.first().map_or(0, Vec::len);
         self.shares(area, |names: &mut Vec<f32>, colour, share| {
-            names.resize(count, 0.0);
-            for (sum, chance) in names.iter_mut().zip(&self.called[colour]) {
+            let called = self.chances.called(colour);
+            names.resize(called.len(), 0.0);
+            for (sum, chance) in names.iter_mut().zip(called) {
                 *sum += share * chance;
             }
         })
@@ -218,7 +247,7 @@ impl<'a> Looks<'a> {
         let accounts = self.chances.accounts();
         let known: Vec<Option<f32>> = accounts.iter().map(measure).collect();
         let mean = mean(known.iter().flatten().copied());
-        self.chances.forms.list.iter().map(|f| known[f.account].unwrap_or(mean)).collect()
+        self.chances.forms.list.iter().map(|f| known[f.account()].unwrap_or(mean)).collect()
     }
 }
 
@@ -240,7 +269,7 @@ fn mention(chances: &Chances<'_>, looks: &Looks<'_>, entry: &Entry) -> Option<Me
     #[expect(clippy::cast_possible_truncation, reason = "clamped to 45 steps either way")]
     let steps = |sum: &f32| ((sum - middle).clamp(-MOST, MOST) / STEP).round() as i8;
     Some(Mention {
-        area: u8::try_from(own).ok()?,
+        area: u16::try_from(own).ok()?,
         aspect: names.find(entry.get("aspect")?),
         value,
         readily: readily.iter().map(steps).collect(),
@@ -289,7 +318,8 @@ mod tests {
         let aspect = Name(3);
         let (white, black) = (Name(7), Name(8));
         let of = |value, readily| Mention { area: 1, aspect, value, readily };
-        let mentions = Mentions(vec![of(Name::NONE, vec![-35, 0, 35]), of(white, vec![0, 35, 0])]);
+        let entries = [of(Name::NONE, vec![-35, 0, 35]), of(white, vec![0, 35, 0])];
+        let mentions: Mentions = entries.into_iter().collect();
         let weighed = |area, aspect, value| {
             let mut row = [0.5; 3];
             mentions.weigh(&mut row, area, aspect, value);

@@ -10,21 +10,45 @@ use super::weights::Weights;
 use crate::lexicon::Lexicon;
 use crate::lexicon::colours::Place;
 use crate::lexicon::names::Name;
+use crate::lexicon::shelf::{Hand, List, Misplaced, Shelved};
 use palette::color_difference::Ciede2000;
 use rustc_hash::FxHashMap;
-use serde::{Deserialize, Serialize};
 use std::sync::OnceLock;
 
 /// What every two colours have in common, so that no name is impossible.
 const LEAST_LIKENESS: f32 = 1e-4;
 
 /// What is worked out once, when a colour is first asked for, or was stored.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct Table {
     /// For each colour of the palette what is left by its list, over the likeness of all other names.
-    rest: Vec<f32>,
+    rest: List<f32>,
     /// For each colour of the palette, the chance of each common name.
-    common: Vec<Vec<f32>>,
+    common: List<f32>,
+    /// For each colour of the palette, where its list of names ends.
+    ends: List<u32>,
+    names: List<Name>,
+    chances: List<f32>,
+}
+
+impl Shelved for Table {
+    fn shelve<H: Hand>(&mut self, hand: &mut H) -> Result<(), Misplaced> {
+        hand.list(&mut self.rest)?;
+        hand.list(&mut self.common)?;
+        hand.list(&mut self.ends)?;
+        hand.list(&mut self.names)?;
+        hand.list(&mut self.chances)
+    }
+}
+
+impl Table {
+    /// The chance of a name that is listed for a colour of the palette.
+    fn listed(&self, at: usize, said: Name) -> Option<f32> {
+        let start = at.checked_sub(1).map_or(0, |before| self.ends[before] as usize);
+        let list = start..self.ends[at] as usize;
+        let found = self.names[list].iter().position(|name| *name == said)?;
+        Some(self.chances[start + found])
+    }
 }
 
 /// For each colour, names and their chances.
@@ -34,13 +58,9 @@ type Lists = FxHashMap<Hue, Vec<(Name, f32)>>;
 #[derive(Debug)]
 pub struct Naming {
     /// The colours shown.
-    palette: Vec<Hue>,
+    palette: List<Hue>,
     spoken: Vec<(Name, f32)>,
     shares: FxHashMap<Name, f32>,
-    /// By `naming` entries, fitted.
-    lists: Lists,
-    /// By `called` entries, estimated.
-    estimates: Lists,
     table: OnceLock<Table>,
     spread: f32,
     common: f32,
@@ -52,7 +72,7 @@ impl Naming {
     pub fn of(
         lexicon: &Lexicon,
         weights: &Weights,
-        palette: Vec<Hue>,
+        palette: List<Hue>,
         stored: Option<Table>,
     ) -> Self {
         let mut spoken = Vec::new();
@@ -63,8 +83,6 @@ impl Naming {
             palette,
             shares: spoken.iter().copied().collect(),
             spoken,
-            lists: lists(lexicon, "naming"),
-            estimates: lists(lexicon, "called"),
             table: stored.map_or_else(OnceLock::new, OnceLock::from),
             spread: weights.colour_spread,
             common: weights.common_names,
@@ -79,32 +97,13 @@ impl Naming {
 
     /// The chance of a name, said of each colour of the palette.
     pub fn column(&self, lexicon: &Lexicon, said: Name) -> Vec<f32> {
-        let rest = &self.table(lexicon).rest;
+        let table = self.table(lexicon);
         let asked = lexicon.colours.place(said);
-        self.palette
-            .iter()
-            .zip(rest)
-            .map(|(&shown, rest)| {
-                let listed = self.list(shown).iter().find(|(name, _)| *name == said);
-                listed.map_or_else(
-                    || rest * self.likeness(lexicon, shown, said, asked),
-                    |(_, chance)| *chance,
-                )
-            })
-            .collect()
-    }
-
-    /// The names listed for a colour: on its part or else anywhere, of its tone or else without one; fitted or
-    /// else estimated.
-    fn list(&self, shown: Hue) -> &[(Name, f32)] {
-        let anywhere = Hue { part: Name::NONE, ..shown };
-        let untoned = Hue { tone: Name::NONE, ..anywhere };
-        let lists = [
-            self.lists.get(&shown).or_else(|| self.lists.get(&anywhere)),
-            self.estimates.get(&shown).or_else(|| self.estimates.get(&anywhere)),
-            self.lists.get(&untoned).or_else(|| self.estimates.get(&untoned)),
-        ];
-        lists.into_iter().flatten().next().map_or(&[], Vec::as_slice)
+        let chance = |(at, (&shown, rest)): (usize, (&Hue, &f32))| {
+            let likeness = || self.likeness(lexicon, shown, said, asked);
+            table.listed(at, said).unwrap_or_else(|| rest * likeness())
+        };
+        self.palette.iter().zip(&*table.rest).enumerate().map(chance).collect()
     }
 
     /// The table, worked out if it is not there yet.
@@ -112,13 +111,25 @@ impl Naming {
         self.table.get_or_init(|| {
             let places: Vec<Option<Place>> =
                 self.spoken.iter().map(|&(name, _)| lexicon.colours.place(name)).collect();
+            let listings = Listings::of(lexicon);
             let (mut rest, mut common) = (Vec::new(), Vec::new());
-            for &shown in &self.palette {
-                let (left, row) = self.common_names(lexicon, &places, shown);
+            let (mut ends, mut names, mut chances) = (Vec::new(), Vec::new(), Vec::new());
+            for &shown in &*self.palette {
+                let list = listings.list(shown);
+                let (left, row) = self.common_names(lexicon, &places, shown, list);
                 rest.push(left);
-                common.push(row);
+                common.extend(row);
+                names.extend(list.iter().map(|(name, _)| *name));
+                chances.extend(list.iter().map(|(_, chance)| *chance));
+                ends.push(u32::try_from(names.len()).unwrap_or(u32::MAX));
             }
-            Table { rest, common }
+            Table {
+                rest: rest.into(),
+                common: common.into(),
+                ends: ends.into(),
+                names: names.into(),
+                chances: chances.into(),
+            }
         })
     }
 
@@ -128,8 +139,8 @@ impl Naming {
         lexicon: &Lexicon,
         places: &[Option<Place>],
         shown: Hue,
+        list: &[(Name, f32)],
     ) -> (f32, Vec<f32>) {
-        let list = self.list(shown);
         let listed = |name| list.iter().find(|(of, _)| *of == name).map(|(_, chance)| *chance);
         let near: Vec<f32> = self
             .spoken
@@ -151,9 +162,9 @@ impl Naming {
         (left, row)
     }
 
-    /// The chance of each common name, said of each colour of the palette.
-    pub fn called(&self, lexicon: &Lexicon) -> &[Vec<f32>] {
-        &self.table(lexicon).common
+    /// The chance of each common name, said of a colour of the palette.
+    pub fn called(&self, lexicon: &Lexicon, colour: usize) -> &[f32] {
+        &self.table(lexicon).common[colour * self.spoken.len()..][..self.spoken.len()]
     }
 
     /// How much the names of two colours are the same, from 0 to 1; nothing for colours that no form
@@ -164,8 +175,8 @@ impl Naming {
             self.palette.iter().position(|&p| p == hue)
         };
         let (a, b) = (at(a)?, at(b)?);
-        let common = &self.table(lexicon).common;
-        Some(common[a].iter().zip(&common[b]).map(|(a, b)| a.min(*b)).sum())
+        let row = |at: usize| self.called(lexicon, at).iter();
+        Some(row(a).zip(row(b)).map(|(a, b)| a.min(*b)).sum())
     }
 
     /// How near a name lies to a colour, weighed by how common it is.
@@ -232,6 +243,33 @@ const STRONG: f32 = 70.0;
 /// Lightness above which a colour is white, and below which black.
 const WHITE: f32 = 88.0;
 const BLACK: f32 = 20.0;
+
+/// The names that the lexicon lists for colours.
+struct Listings {
+    /// By `naming` entries, fitted.
+    fitted: Lists,
+    /// By `called` entries, estimated.
+    estimates: Lists,
+}
+
+impl Listings {
+    fn of(lexicon: &Lexicon) -> Self {
+        Self { fitted: lists(lexicon, "naming"), estimates: lists(lexicon, "called") }
+    }
+
+    /// The names listed for a colour: on its part or else anywhere, of its tone or else without one; fitted or
+    /// else estimated.
+    fn list(&self, shown: Hue) -> &[(Name, f32)] {
+        let anywhere = Hue { part: Name::NONE, ..shown };
+        let untoned = Hue { tone: Name::NONE, ..anywhere };
+        let lists = [
+            self.fitted.get(&shown).or_else(|| self.fitted.get(&anywhere)),
+            self.estimates.get(&shown).or_else(|| self.estimates.get(&anywhere)),
+            self.fitted.get(&untoned).or_else(|| self.estimates.get(&untoned)),
+        ];
+        lists.into_iter().flatten().next().map_or(&[], Vec::as_slice)
+    }
+}
 
 /// The lists of all entries of a kind.
 fn lists(lexicon: &Lexicon, kind: &str) -> Lists {

@@ -148,7 +148,7 @@ impl<'a> Matcher<'a> {
         let chances = Chances::new(knowledge, weights);
         let mut forms_of: Vec<Range<usize>> = Vec::with_capacity(knowledge.accounts.len());
         for (at, form) in chances.forms.list.iter().enumerate() {
-            match forms_of.get_mut(form.account) {
+            match forms_of.get_mut(form.account()) {
                 Some(range) => range.end = at + 1,
                 None => forms_of.push(at..at + 1),
             }
@@ -232,7 +232,7 @@ impl<'a> Matcher<'a> {
     /// The weight of each form in the checklist.
     fn base(&self, checklist: &Checklist) -> Base {
         let forms = self.chances.forms.list.iter();
-        let weights: Vec<f32> = forms.map(|f| f.share * checklist.prior(f.account)).collect();
+        let weights: Vec<f32> = forms.map(|f| f.share * checklist.prior(f.account())).collect();
         let all = weights.iter().sum::<f32>().max(f32::MIN_POSITIVE);
         Base { weights, all }
     }
@@ -395,7 +395,7 @@ impl<'a> Matcher<'a> {
         fits.sort_by(|a, b| b.weight.total_cmp(&a.weight));
         conflicts.sort_by(|a, b| a.weight.total_cmp(&b.weight));
         let account = &self.knowledge.accounts[scored.account];
-        let form = self.chances.forms.list[scored.form].form;
+        let form = self.chances.forms.list[scored.form].form();
         let shown = self.knowledge.accounts.traits_of(account, &account.forms[form]);
         let unrecorded = self.unrecorded(shown, traits);
         Candidate { account: scored.account, form, share, fits, conflicts, unrecorded }

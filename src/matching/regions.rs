@@ -5,7 +5,7 @@
 
 use super::checklist::Checklist;
 use super::weights::Weights;
-use crate::accounts::Account;
+use crate::accounts::Accounts;
 use crate::grammar::Token;
 use crate::lexicon::Lexicon;
 use crate::lexicon::names::Name;
@@ -42,7 +42,7 @@ impl Regions {
 /// A checklist in which species of other lands than those told count for less.
 pub fn told<'c>(
     weights: &Weights,
-    accounts: &[Account],
+    accounts: &Accounts,
     checklist: &'c Checklist,
     regions: &[Name],
 ) -> Cow<'c, Checklist> {

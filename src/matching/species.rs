@@ -1,6 +1,6 @@
 //! Finding a species by a name that a person wrote.
 
-use crate::accounts::Account;
+use crate::accounts::Accounts;
 use crate::lexicon::account::species_id;
 use rustc_hash::FxHashMap;
 
@@ -10,13 +10,13 @@ const NEAR: f64 = 0.75;
 /// Every name of every species.
 #[derive(Debug)]
 pub struct SpeciesNames<'a> {
-    accounts: &'a [Account],
+    accounts: &'a Accounts,
     index: FxHashMap<String, usize>,
 }
 
 impl<'a> SpeciesNames<'a> {
     /// Of those accounts.
-    pub fn of(accounts: &'a [Account]) -> Self {
+    pub fn of(accounts: &'a Accounts) -> Self {
         let mut index = FxHashMap::default();
         for (i, account) in accounts.iter().enumerate() {
             index.insert(species_id(&account.english), i);

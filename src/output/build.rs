@@ -55,8 +55,7 @@ pub type Pato<'a> = FxHashMap<Name, &'a str>;
 
 /// Those of a lexicon.
 pub fn pato(lexicon: &Lexicon) -> Pato<'_> {
-    let terms = lexicon.vocabulary.terms.iter();
-    terms.filter_map(|t| t.pato.as_deref().map(|pato| (t.id, pato))).collect()
+    lexicon.vocabulary.pato.iter().map(|(id, pato)| (*id, pato.as_str())).collect()
 }
 
 /// What a trait says, as published.

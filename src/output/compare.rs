@@ -198,7 +198,7 @@ fn favoured(
         };
         let row = chances.row(&question);
         for (odds, &account) in odds.iter_mut().zip(species) {
-            let forms = chances.forms.list.iter().zip(&row).filter(|(f, _)| f.account == account);
+            let forms = chances.forms.list.iter().zip(&row).filter(|(f, _)| f.account() == account);
             *odds *= forms.map(|(_, chance)| *chance).fold(f32::MIN_POSITIVE, f32::max);
         }
     }

@@ -36,7 +36,7 @@ fn terms(knowledge: &Knowledge, word: &str) -> BTreeSet<String> {
     let vocabulary = &lexicon.vocabulary;
     let node = vocabulary.find(word);
     let id = |term: u32| lexicon.names.text(vocabulary.terms[term as usize].id).to_owned();
-    vocabulary.senses(node).iter().filter(|s| !s.heard).map(|s| id(s.term)).collect()
+    vocabulary.senses(node).iter().filter(|s| !s.heard()).map(|s| id(s.term)).collect()
 }
 
 /// Whether people write such a word: it, or what it is bent from, stands in small letters in WordNet.
@@ -69,7 +69,7 @@ fn pairs(knowledge: &Knowledge) -> BTreeSet<(String, String)> {
     for (form, node) in lexicon.vocabulary.single_words() {
         let senses = lexicon.vocabulary.senses(node);
         let able = |kind: rectrix::lexicon::kinds::KindId| kind.bit() & lexicon.mendable != 0;
-        if form.len() < 2 || !senses.iter().any(|s| able(s.kind) && !s.heard) {
+        if form.len() < 2 || !senses.iter().any(|s| able(s.kind) && !s.heard()) {
             continue;
         }
         let own = terms(knowledge, form);
