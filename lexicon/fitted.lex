@@ -646,18 +646,18 @@ naming yellowish-white
 mention bird-colour
   area bird
   aspect colour
-  by belly like back 0.18, white -0.15, like breast 0.14, like back 0.11, bill -0.09
+  by belly like back 0.18, lightest -0.15, like breast 0.14, like back 0.11, bill -0.09
   by like head 0.07, strong -0.07, strong bird -0.07, tail -0.05, head like back 0.05
-  by far-mass -0.03, wing -0.03, mixed bird 0.02, mass -0.01, black -0.01
-  by black bird -0.01, bill-depth -0.01
+  by far-mass -0.03, wing -0.03, mixed bird 0.02, mass -0.01, darkest -0.01
+  by darkest bird -0.01, bill-depth -0.01
   means how readily it is spoken of
 
 mention bird-size
   area bird
   aspect size
   by bill 0.16, far-mass -0.11, wing -0.09, strong -0.06, strong bird -0.06
-  by mass 0.05, bill-depth 0.05, white -0.05, like breast 0.03, like back 0.03
-  by belly like back 0.03, tarsus -0.03, black -0.02, black bird -0.02, tail 0.02
+  by mass 0.05, bill-depth 0.05, lightest -0.05, like breast 0.03, like back 0.03
+  by belly like back 0.03, tarsus -0.03, darkest -0.02, darkest bird -0.02, tail 0.02
   by head like back 0.02, like head 0.02
   means how readily it is spoken of
 
@@ -666,16 +666,16 @@ mention head-colour
   aspect colour
   by mixed bird 0.61, belly like back -0.53, like bird -0.47, like breast -0.29
   by wing 0.21, head like back -0.17, like back -0.17, tarsus -0.14, bill -0.14
-  by black 0.13, strong -0.11, bill-depth 0.10, white 0.10, strong bird -0.10
-  by black bird -0.08, mass 0.07, tail 0.06, far-mass -0.05
+  by darkest 0.13, strong -0.11, bill-depth 0.10, lightest 0.10, strong bird -0.10
+  by darkest bird -0.08, mass 0.07, tail 0.06, far-mass -0.05
   means how readily it is spoken of
 
 mention crown-colour
   area crown
   aspect colour
-  by like breast -0.36, black bird -0.29, like bird -0.29, like head -0.27, strong -0.24
+  by like breast -0.36, darkest bird -0.29, like bird -0.29, like head -0.27, strong -0.24
   by wing 0.23, like back -0.22, head like back -0.22, belly like back -0.21
-  by strong bird -0.18, mixed bird 0.16, white 0.15, black 0.14, bill-depth 0.09
+  by strong bird -0.18, mixed bird 0.16, lightest 0.15, darkest 0.14, bill-depth 0.09
   by far-mass -0.08, tarsus 0.05, mass -0.03, bill 0.03, tail 0.02
   means how readily it is spoken of
 
@@ -683,8 +683,8 @@ mention nape-colour
   area nape
   aspect colour
   by belly like back -0.34, like breast -0.33, mixed bird 0.29, like head -0.24
-  by like bird -0.19, like back -0.16, black 0.14, head like back -0.14
-  by bill-depth -0.12, strong bird -0.12, white -0.11, far-mass -0.09, strong 0.05
+  by like bird -0.19, like back -0.16, darkest 0.14, head like back -0.14
+  by bill-depth -0.12, strong bird -0.12, lightest -0.11, far-mass -0.09, strong 0.05
   by tarsus -0.04, tail -0.03, mass 0.03
   means how readily it is spoken of
 
@@ -692,7 +692,7 @@ mention face-colour
   area face
   aspect colour
   by like back -0.35, bill -0.34, like head -0.30, mixed bird 0.28, like bird -0.27
-  by black bird -0.21, black 0.18, strong bird 0.17, belly like back 0.14, white 0.12
+  by darkest bird -0.21, darkest 0.18, strong bird 0.17, belly like back 0.14, lightest 0.12
   by like breast -0.10, bill-depth -0.07, head like back -0.07, strong -0.07, mass 0.03
   by tarsus -0.03, far-mass -0.03
   means how readily it is spoken of
@@ -701,8 +701,8 @@ mention supercilium-colour
   area supercilium
   aspect colour
   by like breast -0.47, like head -0.42, like back -0.38, wing -0.33, tail -0.29
-  by like bird -0.29, black 0.25, bill-depth -0.22, strong -0.21, black bird -0.15
-  by bill -0.14, far-mass -0.13, belly like back 0.11, white 0.09, head like back -0.08
+  by like bird -0.29, darkest 0.25, bill-depth -0.22, strong -0.21, darkest bird -0.15
+  by bill -0.14, far-mass -0.13, belly like back 0.11, lightest 0.09, head like back -0.08
   by mass -0.06, strong bird 0.05, tarsus -0.02, mixed bird -0.02
   means how readily it is spoken of
 
@@ -710,35 +710,35 @@ mention throat-colour
   area throat
   aspect colour
   by like back -0.42, like breast -0.40, like bird -0.36, belly like back -0.35
-  by like head -0.31, tarsus -0.25, black 0.17, wing -0.15, mixed bird 0.13
+  by like head -0.31, tarsus -0.25, darkest 0.17, wing -0.15, mixed bird 0.13
   by head like back -0.13, tail -0.11, bill-depth -0.06, strong bird 0.05, strong -0.05
-  by white -0.04, far-mass -0.02, mass -0.02, black bird 0.02, bill -0.01
+  by lightest -0.04, far-mass -0.02, mass -0.02, darkest bird 0.02, bill -0.01
   means how readily it is spoken of
 
 mention neck-colour
   area neck
   aspect colour
   by mixed bird 0.45, bill-depth -0.35, belly like back -0.29, like back -0.28
-  by black 0.27, wing -0.26, black bird 0.26, strong bird 0.23, like bird -0.23
+  by darkest 0.27, wing -0.26, darkest bird 0.26, strong bird 0.23, like bird -0.23
   by tail -0.22, like head -0.21, mass 0.17, tarsus -0.13, head like back -0.07
-  by bill -0.06, strong 0.02, white 0.02
+  by bill -0.06, strong 0.02, lightest 0.02
   means how readily it is spoken of
 
 mention neck-length
   area neck
   aspect length
   by wing -0.43, bill-depth -0.37, tail -0.34, like back -0.25, mass 0.21
-  by black bird 0.19, far-mass 0.15, like breast 0.15, bill -0.14, black 0.13
+  by darkest bird 0.19, far-mass 0.15, like breast 0.15, bill -0.14, darkest 0.13
   by belly like back -0.10, mixed bird 0.07, head like back -0.07, strong bird 0.06
-  by tarsus 0.05, like head -0.05, white 0.04, like bird 0.02, strong -0.02
+  by tarsus 0.05, like head -0.05, lightest 0.04, like bird 0.02, strong -0.02
   means how readily it is spoken of
 
 mention back-colour
   area back
   aspect colour
-  by belly like back -0.41, like breast -0.28, wing -0.24, black 0.20, mixed bird 0.19
-  by tail -0.12, bill-depth -0.10, white 0.09, like bird -0.08, bill -0.07
-  by black bird 0.06, strong 0.06, far-mass -0.06, tarsus 0.05, mass -0.03
+  by belly like back -0.41, like breast -0.28, wing -0.24, darkest 0.20, mixed bird 0.19
+  by tail -0.12, bill-depth -0.10, lightest 0.09, like bird -0.08, bill -0.07
+  by darkest bird 0.06, strong 0.06, far-mass -0.06, tarsus 0.05, mass -0.03
   by strong bird 0.03, head like back 0.02, like head 0.02
   means how readily it is spoken of
 
@@ -746,27 +746,27 @@ mention breast-colour
   area breast
   aspect colour
   by belly like back -0.53, like back -0.23, like head -0.21, tail 0.21, mixed bird 0.20
-  by like bird -0.16, bill -0.14, strong -0.13, white -0.13, bill-depth 0.10
-  by far-mass -0.07, head like back 0.05, black -0.04, tarsus 0.04, black bird -0.03
+  by like bird -0.16, bill -0.14, strong -0.13, lightest -0.13, bill-depth 0.10
+  by far-mass -0.07, head like back 0.05, darkest -0.04, tarsus 0.04, darkest bird -0.03
   by mass -0.03, strong bird -0.02, wing 0.02
   means how readily it is spoken of
 
 mention breast-pattern
   area breast
   aspect pattern
-  by head like back 0.36, strong -0.34, belly like back -0.32, wing -0.27, black 0.22
+  by head like back 0.36, strong -0.34, belly like back -0.32, wing -0.27, darkest 0.22
   by mass -0.16, strong bird -0.12, tail -0.10, like head -0.08, tarsus 0.08
-  by black bird -0.07, bill -0.07, far-mass 0.06, like bird 0.04, bill-depth -0.04
-  by white 0.02
+  by darkest bird -0.07, bill -0.07, far-mass 0.06, like bird 0.04, bill-depth -0.04
+  by lightest 0.02
   means how readily it is spoken of
 
 mention belly-colour
   area belly
   aspect colour
   by belly like back -0.28, like back -0.28, like head -0.24, tail 0.24, strong -0.17
-  by black -0.17, like bird -0.15, mixed bird 0.14, tarsus 0.12, bill-depth 0.11
-  by wing 0.07, head like back 0.06, mass -0.05, black bird -0.05, bill -0.04
-  by strong bird -0.04, far-mass -0.03, like breast -0.03, white -0.02
+  by darkest -0.17, like bird -0.15, mixed bird 0.14, tarsus 0.12, bill-depth 0.11
+  by wing 0.07, head like back 0.06, mass -0.05, darkest bird -0.05, bill -0.04
+  by strong bird -0.04, far-mass -0.03, like breast -0.03, lightest -0.02
   means how readily it is spoken of
 
 mention belly-pattern
@@ -774,61 +774,61 @@ mention belly-pattern
   aspect pattern
   by strong -0.27, wing -0.26, head like back 0.26, tarsus 0.23, bill-depth -0.17
   by mass -0.14, like bird -0.12, tail 0.09, belly like back -0.08, like back -0.08
-  by like head -0.07, white 0.07, like breast 0.07, far-mass 0.06, bill 0.06
-  by black bird -0.04, mixed bird -0.04, strong bird -0.04, black -0.01
+  by like head -0.07, lightest 0.07, like breast 0.07, far-mass 0.06, bill 0.06
+  by darkest bird -0.04, mixed bird -0.04, strong bird -0.04, darkest -0.01
   means how readily it is spoken of
 
 mention flanks-colour
   area flanks
   aspect colour
   by strong bird -0.35, belly like back -0.34, like breast -0.32, like head -0.29
-  by head like back 0.20, black bird 0.19, strong -0.19, like back -0.17, white -0.14
-  by bill-depth -0.13, wing -0.11, tarsus -0.09, tail 0.08, black -0.07, bill 0.06
+  by head like back 0.20, darkest bird 0.19, strong -0.19, like back -0.17, lightest -0.14
+  by bill-depth -0.13, wing -0.11, tarsus -0.09, tail 0.08, darkest -0.07, bill 0.06
   by far-mass 0.06, like bird -0.03, mixed bird -0.03
   means how readily it is spoken of
 
 mention wing-colour
   area wing
   aspect colour
-  by strong -0.24, like head -0.21, wing 0.20, like breast -0.19, black bird -0.19
-  by like back -0.19, mixed bird 0.18, white 0.18, head like back -0.16
+  by strong -0.24, like head -0.21, wing 0.20, like breast -0.19, darkest bird -0.19
+  by like back -0.19, mixed bird 0.18, lightest 0.18, head like back -0.16
   by belly like back -0.13, tail 0.12, like bird -0.11, bill-depth 0.10
-  by strong bird 0.07, bill -0.06, black -0.04, far-mass -0.03
+  by strong bird 0.07, bill -0.06, darkest -0.04, far-mass -0.03
   means how readily it is spoken of
 
 mention wing-pattern
   area wing
   aspect pattern
-  by white 0.37, bill-depth 0.34, wing -0.20, strong bird -0.20, like breast 0.18
-  by strong -0.15, mass -0.15, bill -0.12, black bird -0.11, head like back -0.09
+  by lightest 0.37, bill-depth 0.34, wing -0.20, strong bird -0.20, like breast 0.18
+  by strong -0.15, mass -0.15, bill -0.12, darkest bird -0.11, head like back -0.09
   by like head -0.07, tarsus 0.07, tail -0.06, belly like back -0.05, like back -0.03
-  by far-mass 0.02, mixed bird 0.02, black 0.01, like bird -0.01
+  by far-mass 0.02, mixed bird 0.02, darkest 0.01, like bird -0.01
   means how readily it is spoken of
 
 mention wing-coverts-colour
   area wing-coverts
   aspect colour
-  by tarsus 0.29, mixed bird 0.25, head like back -0.23, black bird -0.19, strong -0.19
+  by tarsus 0.29, mixed bird 0.25, head like back -0.23, darkest bird -0.19, strong -0.19
   by like back -0.18, like head -0.18, belly like back -0.16, bill-depth 0.13
-  by wing 0.10, white 0.10, black 0.09, like breast -0.08, bill -0.04, like bird 0.04
+  by wing 0.10, lightest 0.10, darkest 0.09, like breast -0.08, bill -0.04, like bird 0.04
   by far-mass -0.03, strong bird -0.02, mass -0.02, tail 0.01
   means how readily it is spoken of
 
 mention secondaries-colour
   area secondaries
   aspect colour
-  by like head -0.27, head like back -0.20, bill-depth 0.16, tarsus 0.14, white 0.14
-  by like back -0.11, black -0.11, mixed bird 0.11, strong -0.10, like breast -0.09
+  by like head -0.27, head like back -0.20, bill-depth 0.16, tarsus 0.14, lightest 0.14
+  by like back -0.11, darkest -0.11, mixed bird 0.11, strong -0.10, like breast -0.09
   by wing 0.08, like bird -0.08, mass -0.07, tail 0.07, belly like back 0.05
-  by strong bird -0.04, far-mass -0.02, black bird -0.01, bill 0.01
+  by strong bird -0.04, far-mass -0.02, darkest bird -0.01, bill 0.01
   means how readily it is spoken of
 
 mention tail-colour
   area tail
   aspect colour
-  by tail 0.60, like back -0.27, black bird -0.26, like breast -0.25, tarsus 0.25
+  by tail 0.60, like back -0.27, darkest bird -0.26, like breast -0.25, tarsus 0.25
   by like head -0.24, strong bird 0.24, wing 0.21, belly like back 0.20, like bird -0.18
-  by far-mass -0.17, strong -0.15, white 0.13, black -0.10, bill-depth -0.08
+  by far-mass -0.17, strong -0.15, lightest 0.13, darkest -0.10, bill-depth -0.08
   by mixed bird 0.05, mass 0.05, bill 0.04
   means how readily it is spoken of
 
@@ -836,53 +836,53 @@ mention bill-colour
   area bill
   aspect colour
   by bill-depth 0.26, mixed bird -0.25, belly like back 0.19, tarsus -0.12
-  by like breast -0.12, bill 0.11, like back -0.10, head like back 0.07, white -0.07
+  by like breast -0.12, bill 0.11, like back -0.10, head like back 0.07, lightest -0.07
   by strong bird -0.07, mass 0.07, tail -0.07, strong -0.07, like bird -0.05
-  by like head -0.05, black bird 0.03, wing -0.01, black 0.01
+  by like head -0.05, darkest bird 0.03, wing -0.01, darkest 0.01
   means how readily it is spoken of
 
 mention bill-length
   area bill
   aspect length
-  by tarsus -0.28, black -0.14, tail -0.14, wing -0.13, mixed bird -0.12
+  by tarsus -0.28, darkest -0.14, tail -0.14, wing -0.13, mixed bird -0.12
   by like breast 0.08, strong bird -0.08, belly like back 0.07, strong -0.07
-  by white -0.05, bill 0.05, bill-depth -0.05, head like back 0.05, like bird 0.04
-  by far-mass 0.03, black bird 0.03, like head 0.02
+  by lightest -0.05, bill 0.05, bill-depth -0.05, head like back 0.05, like bird 0.04
+  by far-mass 0.03, darkest bird 0.03, like head 0.02
   means how readily it is spoken of
 
 mention bill-size
   area bill
   aspect size
   by bill-depth 0.39, bill -0.24, tarsus 0.24, like breast 0.19, head like back 0.16
-  by like bird 0.15, like head 0.15, wing 0.14, far-mass 0.13, white -0.10, strong 0.08
-  by black bird -0.07, mass -0.07, tail 0.06, mixed bird -0.06, strong bird 0.05
-  by black -0.05, belly like back 0.05, like back -0.02
+  by like bird 0.15, like head 0.15, wing 0.14, far-mass 0.13, lightest -0.10, strong 0.08
+  by darkest bird -0.07, mass -0.07, tail 0.06, mixed bird -0.06, strong bird 0.05
+  by darkest -0.05, belly like back 0.05, like back -0.02
   means how readily it is spoken of
 
 mention iris-colour
   area iris
   aspect colour
   by head like back 0.45, bill -0.35, like back -0.29, mixed bird -0.25
-  by bill-depth -0.23, wing -0.21, like head -0.21, black bird 0.18, tail -0.18
-  by white 0.18, tarsus 0.16, strong -0.15, belly like back 0.13, like bird -0.12
-  by strong bird -0.11, like breast 0.08, black 0.07, mass -0.04, far-mass 0.01
+  by bill-depth -0.23, wing -0.21, like head -0.21, darkest bird 0.18, tail -0.18
+  by lightest 0.18, tarsus 0.16, strong -0.15, belly like back 0.13, like bird -0.12
+  by strong bird -0.11, like breast 0.08, darkest 0.07, mass -0.04, far-mass 0.01
   means how readily it is spoken of
 
 mention legs-colour
   area legs
   aspect colour
   by belly like back 0.43, tarsus 0.32, mixed bird -0.28, wing 0.21, bill-depth 0.20
-  by bill -0.16, black 0.16, strong bird -0.13, like bird -0.08, like head -0.07
-  by mass -0.06, far-mass -0.06, like back -0.05, tail 0.05, strong 0.04, white 0.04
-  by head like back -0.04, black bird -0.03
+  by bill -0.16, darkest 0.16, strong bird -0.13, like bird -0.08, like head -0.07
+  by mass -0.06, far-mass -0.06, like back -0.05, tail 0.05, strong 0.04, lightest 0.04
+  by head like back -0.04, darkest bird -0.03
   means how readily it is spoken of
 
 mention feet-colour
   area feet
   aspect colour
   by belly like back 0.49, mixed bird -0.34, wing 0.31, bill-depth 0.29
-  by strong bird -0.25, bill -0.23, like back -0.14, tarsus 0.14, black bird -0.11
-  by like head -0.11, black 0.10, strong 0.09, white 0.08, like bird -0.07
+  by strong bird -0.25, bill -0.23, like back -0.14, tarsus 0.14, darkest bird -0.11
+  by like head -0.11, darkest 0.10, strong 0.09, lightest 0.08, like bird -0.07
   by far-mass 0.04, like breast 0.03, tail 0.01
   means how readily it is spoken of
 

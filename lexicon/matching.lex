@@ -222,7 +222,7 @@ reach whole
 mention-by looks
   aspects colour, pattern, size, length
   by like bird, like breast, like back, like head, belly like back, head like back
-  by strong, white, black, strong bird, black bird, mixed bird
+  by strong, lightest, darkest, strong bird, darkest bird, mixed bird
   by mass, far-mass, bill, bill-depth, tail, tarsus, wing
   means what stands out against the rest is named, and what is big for the bird
 

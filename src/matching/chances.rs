@@ -160,7 +160,7 @@ impl<'a> Chances<'a> {
         self.naming.called(&self.knowledge.lexicon, colour)
     }
 
-    /// How strong, white or black each colour of the palette is, from 0 to 1.
+    /// How strong, light or dark each colour of the palette is, from 0 to 1.
     pub fn quality(&self, quality: Quality) -> Vec<f32> {
         self.naming.quality(&self.knowledge.lexicon, quality)
     }

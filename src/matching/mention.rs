@@ -12,7 +12,7 @@
 //!
 //! With a `value` the entry is about that colour alone. The feature is `called A`, how likely a part is called by
 //! that colour; `like A` or `A like B`, how much of their colours two parts are called the same; `strong`,
-//! `white`, `black`, `mixed`, how much of the part is, or of another part named behind; `mass`, a logarithm, and
+//! `lightest`, `darkest`, `mixed`, how much of the part is, or of another part named behind; `mass`, a logarithm, and
 //! `far-mass`, how far that is from the middling; or a measure by its name in the accounts, as the logarithm of
 //! its proportion to the cube root of the mass. Parts without a name are the entry's own.
 
@@ -111,7 +111,7 @@ pub enum Feature {
     Called(usize, Name),
     /// How much of their colours two parts are called the same, from 0 to 1.
     Like(usize, usize),
-    /// How strong, white or black a part is, from 0 to 1.
+    /// How strong, light or dark a part is, from 0 to 1.
     Hue(usize, Quality),
     /// How many names the colours of a part go by: the entropy.
     Mixed(usize),
@@ -128,10 +128,10 @@ pub enum Feature {
 pub enum Quality {
     /// Full of colour.
     Strong,
-    /// White.
-    White,
-    /// Black.
-    Black,
+    /// As light as feathers get.
+    Lightest,
+    /// As dark as feathers get.
+    Darkest,
 }
 
 impl Feature {
@@ -146,8 +146,8 @@ impl Feature {
         let words: Vec<&str> = text.split_whitespace().collect();
         let quality = |word: &str| match word {
             "strong" => Some(Quality::Strong),
-            "white" => Some(Quality::White),
-            "black" => Some(Quality::Black),
+            "lightest" => Some(Quality::Lightest),
+            "darkest" => Some(Quality::Darkest),
             _ => None,
         };
         match *words {
@@ -302,7 +302,7 @@ mod tests {
         assert_eq!(parse("like bird"), Some(Feature::Like(1, 0)));
         assert_eq!(parse("back like bird"), Some(Feature::Like(2, 0)));
         assert_eq!(parse("strong"), Some(Feature::Hue(1, Quality::Strong)));
-        assert_eq!(parse("black back"), Some(Feature::Hue(2, Quality::Black)));
+        assert_eq!(parse("darkest back"), Some(Feature::Hue(2, Quality::Darkest)));
         assert_eq!(parse("mixed bird"), Some(Feature::Mixed(0)));
         assert_eq!(parse("mass"), Some(Feature::Mass));
         assert_eq!(parse("bill-depth"), Some(Feature::Measure("bill-depth".to_owned())));

@@ -212,7 +212,8 @@ impl Naming {
     /// How readily each colour of the palette is spoken of, against a dull one.
     pub fn striking(&self, lexicon: &Lexicon, weights: &Weights) -> Vec<f32> {
         let of = |quality| self.quality(lexicon, quality);
-        let (strong, white, black) = (of(Quality::Strong), of(Quality::White), of(Quality::Black));
+        let (strong, white, black) =
+            (of(Quality::Strong), of(Quality::Lightest), of(Quality::Darkest));
         let striking = |at: usize| {
             (weights.striking_colour * strong[at]
                 + weights.striking_white * white[at]
@@ -222,7 +223,7 @@ impl Naming {
         (0..self.palette.len()).map(striking).collect()
     }
 
-    /// How strong, white or black each colour of the palette is, from 0 to 1.
+    /// How strong, light or dark each colour of the palette is, from 0 to 1.
     pub fn quality(&self, lexicon: &Lexicon, quality: Quality) -> Vec<f32> {
         let degree = |hue: &Hue| {
             let Some(place) = lexicon.colours.place(hue.colour) else {
@@ -230,8 +231,8 @@ impl Naming {
             };
             match quality {
                 Quality::Strong => (place.a.hypot(place.b) / STRONG).min(1.0),
-                Quality::White => f32::from(u8::from(place.l > WHITE)),
-                Quality::Black => f32::from(u8::from(place.l < BLACK)),
+                Quality::Lightest => f32::from(u8::from(place.l > WHITE)),
+                Quality::Darkest => f32::from(u8::from(place.l < BLACK)),
             }
         };
         self.palette.iter().map(degree).collect()
