@@ -3,7 +3,6 @@
 use crate::lexicon::Lexicon;
 use crate::lexicon::names::Name;
 use crate::traits::{Polarity, Trait};
-use rustc_hash::FxHashMap;
 use schemars::JsonSchema;
 use serde::Serialize;
 
@@ -58,10 +57,10 @@ pub struct Description {
     /// The marks, in their order.
     pub marks: Vec<DescriptionMark>,
     bird: Name,
-    /// By area, the marks that a trait there may speak of.
-    in_area: FxHashMap<Name, MarkSet>,
-    /// By property, the marks it may speak of.
-    of_aspect: FxHashMap<Name, MarkSet>,
+    /// By area, at the place of its name, the marks that a trait there may speak of.
+    in_area: Vec<MarkSet>,
+    /// By property, likewise, the marks it may speak of.
+    of_aspect: Vec<MarkSet>,
 }
 
 impl Description {
@@ -74,8 +73,8 @@ impl Description {
         let mut out = Self {
             marks: Vec::new(),
             bird,
-            in_area: FxHashMap::default(),
-            of_aspect: FxHashMap::default(),
+            in_area: vec![0; lexicon.names.len()],
+            of_aspect: vec![0; lexicon.names.len()],
         };
         for (n, entry) in lexicon.others("description").take(MarkSet::BITS as usize).enumerate() {
             out.marks.push(DescriptionMark {
@@ -85,17 +84,17 @@ impl Description {
                 look: entry.get("look").unwrap_or_default().to_owned(),
             });
             for outer in names(entry, "areas") {
-                *out.in_area.entry(outer).or_default() |= 1 << n;
+                out.in_area[usize::from(outer.0)] |= 1 << n;
                 // The bird as a whole is its own mark; any other area holds what lies within it.
                 let within = lexicon.topography.iter().map(|a| a.id);
                 for inner in
                     within.filter(|&i| outer != bird && lexicon.topography.covers(outer, i))
                 {
-                    *out.in_area.entry(inner).or_default() |= 1 << n;
+                    out.in_area[usize::from(inner.0)] |= 1 << n;
                 }
             }
             for aspect in names(entry, "aspects") {
-                *out.of_aspect.entry(aspect).or_default() |= 1 << n;
+                out.of_aspect[usize::from(aspect.0)] |= 1 << n;
             }
         }
         out
@@ -103,11 +102,12 @@ impl Description {
 
     /// The marks a trait speaks of. A part that could not be seen speaks of all its marks.
     pub fn spoken_of(&self, one: &Trait) -> MarkSet {
-        let in_area = self.in_area.get(&one.area).copied().unwrap_or(0);
+        let marks = |of: &[MarkSet], name: Name| of.get(usize::from(name.0)).copied().unwrap_or(0);
+        let in_area = marks(&self.in_area, one.area);
         if one.polarity == Polarity::Unseen && one.area != self.bird {
             return in_area;
         }
-        in_area & self.of_aspect.get(&one.aspect).copied().unwrap_or(0)
+        in_area & marks(&self.of_aspect, one.aspect)
     }
 
     /// What traits say of the marks.

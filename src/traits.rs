@@ -131,7 +131,9 @@ impl Trait {
         let parts = self.parts.as_slice();
         let joined = |pair: &[Span]| {
             let between = note.get(pair[0].end..pair[1].start);
-            between.is_some_and(|b| b.chars().all(|c| c.is_whitespace() || c == '-'))
+            // A space, nearly always.
+            between == Some(" ")
+                || between.is_some_and(|b| b.chars().all(|c| c.is_whitespace() || c == '-'))
         };
         if parts.windows(2).all(joined) {
             return Cow::Borrowed(self.span().of(note));

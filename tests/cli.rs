@@ -252,6 +252,28 @@ fn a_broken_lexicon_file_is_shown_with_place_reason_and_hint() {
 }
 
 #[test]
+fn of_very_many_diagnostics_the_first_are_shown_and_the_rest_counted() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("own.lex");
+    let own = path.to_str().unwrap();
+    for (entries, rest) in [(20, None), (21, Some("and 1 more;")), (300, Some("and 280 more;"))] {
+        let text: String =
+            (0..entries).map(|n| format!("color quillish{n}\n  means ours\n\n")).collect();
+        fs::write(&path, text).unwrap();
+        for args in [&["--lexicon", own, "read", "x"][..], &["--lexicon", own, "lexicon", "check"]]
+        {
+            let (_, stderr, code) = output(&mut rectrix(args));
+            assert_eq!(code, 2);
+            assert_eq!(stderr.matches("no kind `color`").count(), entries.min(20), "{stderr}");
+            match rest {
+                Some(rest) => assert!(stderr.contains(rest) && stderr.contains("run it again")),
+                None => assert!(!stderr.contains("more;"), "{stderr}"),
+            }
+        }
+    }
+}
+
+#[test]
 fn own_words_and_accounts_override() {
     let folder = tempfile::tempdir().unwrap();
     fs::write(

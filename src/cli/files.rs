@@ -3,9 +3,11 @@
 use super::failure::Failure;
 use annotate_snippets::{AnnotationKind, Group, Level, Renderer, Snippet};
 use rectrix::built_in;
-use rectrix::diagnostic::{Diagnostics, Severity, Source};
+use rectrix::diagnostic::{Diagnostic, Diagnostics, Severity, Source};
 use rectrix::knowledge::Knowledge;
 use rectrix::lexicon::Layers;
+use std::cmp::Reverse;
+use std::fmt::Write;
 use std::fs;
 use std::io::{self, Read};
 use std::path::{Path, PathBuf};
@@ -104,11 +106,24 @@ pub fn utf8(bytes: Vec<u8>, name: &str) -> Result<String, Failure> {
     Ok(text)
 }
 
-/// Diagnostics with the lines they are about.
+/// The most diagnostics shown at once: further ones often come of the first, and would push them off the screen.
+const SHOWN: usize = 20;
+
+/// Those that are shown: all, or the first, errors before warnings.
+fn shown(wrong: &Diagnostics) -> Vec<&Diagnostic> {
+    let mut all: Vec<&Diagnostic> = wrong.0.iter().collect();
+    if all.len() > SHOWN {
+        all.sort_by_key(|one| Reverse(one.severity));
+        all.truncate(SHOWN);
+    }
+    all
+}
+
+/// Diagnostics with the lines they are about; of very many the first, and how many there are besides.
 pub fn render(wrong: &Diagnostics) -> String {
     let renderer = Renderer::styled();
     let mut out = String::new();
-    for one in &wrong.0 {
+    for one in shown(wrong) {
         let level = match one.severity {
             Severity::Error => Level::ERROR,
             Severity::Warning => Level::WARNING,
@@ -132,6 +147,10 @@ pub fn render(wrong: &Diagnostics) -> String {
         }
         out.push_str(&renderer.render(&groups).to_string());
         out.push_str("\n\n");
+    }
+    if wrong.0.len() > SHOWN {
+        let rest = wrong.0.len() - SHOWN;
+        let _ = writeln!(out, "and {rest} more; put these right and run it again to see them");
     }
     out
 }

@@ -188,8 +188,20 @@ fn number(words: &mut Words<'_>, labels: &Labels, wanted: std::ops::Range<i16>) 
     Some(number)
 }
 
+/// Whether the next word is one that a time may start with.
+fn may_be_time(words: &Words<'_>, labels: &Labels) -> bool {
+    words.peek(false).is_some_and(|(word, _)| {
+        // Of "o'clock" the letters before the sign.
+        let first = word.split(['\'', '\u{2019}']).next().unwrap_or(word);
+        labels.starts_clock(first) || labels.number(word).is_some()
+    })
+}
+
 /// One time, with what is said of the half of the day.
 fn one(words: &mut Words<'_>, labels: &Labels) -> Option<Clock> {
+    if !may_be_time(words, labels) {
+        return None;
+    }
     let mut next = words.fork();
     let mut found = by_hour(&mut next, labels).or_else(|| by_figures(&mut next, labels))?;
     let half = word(&mut next, labels, &[Word::Morning, Word::Afternoon, Word::Night]);

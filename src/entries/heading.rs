@@ -8,7 +8,8 @@
 //! | `07:15 two on the mud` | time | `two on the mud` |
 
 use super::clock;
-use super::dates::{Date, DateOrder, date_at, time_at};
+use super::date::{Date, DateOrder};
+use super::dates::{date_at, time_at};
 use super::labels::{Field, Labels};
 
 /// The most words of a name that stands without its label.
@@ -49,7 +50,15 @@ const SIGNS: [char; 14] = [',', ';', '|', ':', '-', '–', '—', '·', '•', '
 pub fn heading_of(line: &str, reading: Reading<'_>) -> Found {
     let mut found = Found::default();
     let mut at = line.len() - line.trim_start_matches(GAPS).len();
-    let mut anchored = reading.marked || dated_later(&line[at..], reading);
+    let mut anchored = reading.marked.then_some(true);
+    let (start, labels) = (&line[at..], reading.labels);
+    if anchored.is_none() && cannot_start(start, labels) && label(start, labels).is_none() {
+        // As nearly all notes.
+        if !dated_later(start, reading) {
+            return found;
+        }
+        anchored = Some(true);
+    }
     // Whether a sign stands before the piece; a bare space does not part a name from a note.
     let mut parted = true;
     loop {
@@ -57,10 +66,16 @@ pub fn heading_of(line: &str, reading: Reading<'_>) -> Found {
         if rest.is_empty() {
             break;
         }
-        let Some((length, sure)) = piece(rest, reading, &mut found, (anchored, parted)) else {
+        let piece = day(rest, reading, &mut found).or_else(|| {
+            let anchored = *anchored.get_or_insert_with(|| dated_later(start, reading));
+            piece(rest, reading, &mut found, (anchored, parted))
+        });
+        let Some((length, sure)) = piece else {
             break;
         };
-        anchored |= sure;
+        if sure {
+            anchored = Some(true);
+        }
         at += length;
         let rest = &line[at..];
         let after = rest.trim_start_matches(GAPS).trim_start_matches(SIGNS);
@@ -74,6 +89,15 @@ pub fn heading_of(line: &str, reading: Reading<'_>) -> Found {
         found.used = 0;
     }
     found
+}
+
+/// Whether the first word of a line tells that neither a date nor a time nor words for the same day stand there.
+fn cannot_start(line: &str, labels: &Labels) -> bool {
+    let length = line.bytes().take_while(u8::is_ascii_alphabetic).count();
+    let next = line.as_bytes().get(length);
+    // Figures, and letters that are no plain ones, are looked at by those who know them.
+    let whole = next.is_none_or(|b| b.is_ascii() && !b.is_ascii_digit());
+    length > 0 && whole && !labels.starts_heading(&line[..length])
 }
 
 /// Whether a line of short pieces has its date behind its first: "Reserve walk, 20 May 2026, Boathouse".
@@ -91,7 +115,19 @@ fn dated_later(line: &str, reading: Reading<'_>) -> bool {
         && !pieces().any(|piece| reading.labels.speaks_of_marks(piece))
 }
 
-/// One piece of heading data: its length, and whether it anchors what follows as heading data too.
+/// A date that stands here.
+fn day(rest: &str, reading: Reading<'_>, found: &mut Found) -> Option<(usize, bool)> {
+    if found.dated {
+        return None;
+    }
+    let (date, length) = date_at(rest, reading.labels, reading.order)?;
+    found.date = Some(date);
+    found.dated = true;
+    found.fields.push((Field::Date, rest[..length].to_owned()));
+    Some((length, true))
+}
+
+/// Another piece of heading data: its length, and whether it anchors what follows as heading data too.
 fn piece(
     rest: &str,
     reading: Reading<'_>,
@@ -99,14 +135,6 @@ fn piece(
     (anchored, parted): (bool, bool),
 ) -> Option<(usize, bool)> {
     let Reading { labels, order, .. } = reading;
-    if !found.dated
-        && let Some((date, length)) = date_at(rest, labels, order)
-    {
-        found.date = Some(date);
-        found.dated = true;
-        found.fields.push((Field::Date, rest[..length].to_owned()));
-        return Some((length, true));
-    }
     let has = |field: Field| found.fields.iter().any(|(f, _)| *f == field);
     if !has(Field::Time)
         && let Some((time, length)) = time_at(rest, !found.dated)

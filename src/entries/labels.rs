@@ -95,6 +95,8 @@ pub struct Labels {
     times: FxHashSet<String>,
     same: FxHashSet<String>,
     same_starts: FxHashSet<char>,
+    /// Every first word of dates, of times that are said and of words for the same day, in plain letters.
+    heading_starts: FxHashSet<CompactString>,
     /// Every word that a date may start with, save figures.
     starters: FxHashSet<String>,
     /// Words and phrases of times that are said.
@@ -118,7 +120,9 @@ fn first_word(phrase: &str) -> String {
 pub fn plain(name: &str) -> String {
     let mut out = String::with_capacity(name.len());
     for c in name.chars() {
-        if c.is_alphanumeric() {
+        if c.is_ascii_alphanumeric() {
+            out.push(c.to_ascii_lowercase());
+        } else if c.is_alphanumeric() {
             out.extend(c.to_lowercase());
         } else if !out.ends_with(' ') && !out.is_empty() {
             out.push(' ');
@@ -202,6 +206,13 @@ impl Labels {
             .map(|phrase| first_word(phrase))
             .collect();
         out.clock_firsts = out.clock.keys().map(|phrase| first_word(phrase)).collect();
+        out.heading_starts = [&out.starters, &out.clock_starters, &out.same]
+            .into_iter()
+            .flatten()
+            .map(|phrase| {
+                phrase.split(|c: char| !c.is_ascii_alphabetic()).next().unwrap_or_default().into()
+            })
+            .collect();
         out.same_starts = out.same.iter().filter_map(|s| s.chars().next()).collect();
         out.longest = out.fields.keys().map(|f| f.split(' ').count()).max().unwrap_or(0);
         out.marks = mark_words(lexicon);
@@ -258,6 +269,11 @@ impl Labels {
     pub fn starts_date(&self, word: &str) -> bool {
         // No such word is long, and a line seldom starts with one.
         (1..=16).contains(&word.len()) && self.starters.contains(lower(word).as_str())
+    }
+
+    /// Whether a date, a time that is said or words for the same day may start with a word of plain letters.
+    pub fn starts_heading(&self, word: &str) -> bool {
+        self.heading_starts.contains(&lower(word))
     }
 
     /// Whether a time that is said may start with a word.
@@ -326,15 +342,20 @@ impl Labels {
         if self.is_bird(phrase) {
             return true;
         }
-        let words: Vec<&str> =
-            phrase.split(|c: char| !c.is_alphanumeric()).filter(|w| !w.is_empty()).collect();
-        let hits = words.iter().filter(|w| self.marks.contains(lower(w).as_str())).count();
         // "Black Mill" is a place, "black crown" is none.
-        let named = words.iter().all(|w| {
-            w.starts_with(|c: char| c.is_uppercase() || c.is_numeric())
-                || self.small.contains(lower(w).as_str())
-        });
-        if named { hits == words.len() && hits > 2 } else { hits > 0 }
+        let (mut count, mut hits, mut named) = (0, 0, true);
+        for word in phrase.split(|c: char| !c.is_alphanumeric()).filter(|w| !w.is_empty()) {
+            let lower = lower(word);
+            count += 1;
+            hits += usize::from(self.marks.contains(lower.as_str()));
+            named = named
+                && (word.starts_with(|c: char| c.is_uppercase() || c.is_numeric())
+                    || self.small.contains(lower.as_str()));
+            if !named && hits > 0 {
+                return true;
+            }
+        }
+        named && hits == count && hits > 2
     }
 
     /// Whether a phrase is the name of a bird, or of several: "3 Heron", "Stonechats".

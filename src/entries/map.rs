@@ -2,6 +2,7 @@
 
 use super::encoding::Units;
 use serde::{Deserialize, Serialize};
+use std::borrow::Cow;
 
 /// From here on text and file go side by side.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -97,6 +98,74 @@ impl SourceMap {
     }
 }
 
+/// The places of one text, laid out for many questions: each line is a piece of its own, so that no line end has to
+/// be looked for.
+#[derive(Clone, Debug)]
+pub struct Places<'e> {
+    map: &'e SourceMap,
+    text: &'e str,
+    /// None where a piece cannot be measured in bytes of the text.
+    pieces: Cow<'e, [Segment]>,
+}
+
+impl<'e> Places<'e> {
+    /// Those of a text.
+    pub fn new(map: &'e SourceMap, text: &'e str) -> Self {
+        let pieces = match memchr::memchr(b'\n', text.as_bytes()) {
+            _ if !map.goes_by_bytes(text) => Cow::Borrowed(&[][..]),
+            None => Cow::Borrowed(map.segments.as_slice()),
+            Some(_) => Cow::Owned(map.by_lines(text)),
+        };
+        Self { map, text, pieces }
+    }
+
+    /// The byte and the line of the file for a byte of the text, as [`SourceMap::place`].
+    pub fn place(&self, at: usize) -> (u64, u64) {
+        let upto = self.pieces.partition_point(|s| s.text <= at);
+        match upto.checked_sub(1).map(|i| self.pieces[i]) {
+            Some(from) => (from.source.saturating_add((at - from.text) as u64), from.line),
+            None => self.map.place(self.text, at),
+        }
+    }
+
+    /// The byte of the file for the end of a stretch, as [`SourceMap::end`].
+    pub fn end(&self, at: usize) -> u64 {
+        let upto = self.pieces.partition_point(|s| s.text < at);
+        let Some(from) = upto.checked_sub(1).map(|i| self.pieces[i]) else {
+            return self.map.end(self.text, at);
+        };
+        let end = from.source.saturating_add((at - from.text) as u64);
+        self.pieces.get(upto).map_or(end, |next| end.min(next.source))
+    }
+}
+
+impl SourceMap {
+    /// Whether text and file have the same bytes within a piece. The pieces may come from a file that is not ours.
+    fn goes_by_bytes(&self, text: &str) -> bool {
+        self.units == Units::Utf8
+            && self.segments.iter().all(|s| text.is_char_boundary(s.text))
+            && self.segments.windows(2).all(|pair| pair[0].text < pair[1].text)
+    }
+
+    /// The pieces, parted behind each line end too.
+    fn by_lines(&self, text: &str) -> Vec<Segment> {
+        let mut out = Vec::new();
+        for (n, piece) in self.segments.iter().enumerate() {
+            let end = self.segments.get(n + 1).map_or(text.len(), |next| next.text);
+            out.push(*piece);
+            let lines = memchr::memchr_iter(b'\n', &text.as_bytes()[piece.text..end]);
+            out.extend(lines.zip(1..).filter(|(at, _)| piece.text + at + 1 < end).map(
+                |(at, lines)| Segment {
+                    text: piece.text + at + 1,
+                    source: piece.source.saturating_add(at as u64 + 1),
+                    line: piece.line.saturating_add(lines),
+                },
+            ));
+        }
+        out
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -112,5 +181,32 @@ mod tests {
         assert_eq!(map.place(text, 5), (105, 8));
         assert_eq!(map.place(text, 21), (141, 11));
         assert_eq!(map.end(text, 20), 120);
+    }
+
+    #[test]
+    fn places_laid_out_are_those_of_the_map() {
+        let text = "one\ntwo---twothree\n--four\n\nMöwe\n";
+        let segment = |text, source, line| Segment { text, source, line };
+        let maps: [&[Segment]; 8] = [
+            &[],
+            &[segment(0, 100, 7)],
+            &[segment(0, 100, 7), segment(20, 140, 11)],
+            &[segment(3, 100, 7), segment(4, 104, 9), segment(5, 90, 10)],
+            &[segment(0, u64::MAX - 3, u64::MAX - 1)],
+            // Not ours: out of order, within a letter, behind the end.
+            &[segment(20, 100, 7), segment(4, 140, 11)],
+            &[segment(0, 100, 7), segment(30, 140, 11)],
+            &[segment(0, 100, 7), segment(99, 140, 11)],
+        ];
+        for units in [Units::Utf8, Units::Utf16, Units::Single] {
+            for segments in maps {
+                let map = SourceMap { units, segments: segments.to_vec() };
+                let places = Places::new(&map, text);
+                for at in (0..=text.len()).filter(|at| text.is_char_boundary(*at)) {
+                    assert_eq!(places.place(at), map.place(text, at), "{map:?} {at}");
+                    assert_eq!(places.end(at), map.end(text, at), "{map:?} {at}");
+                }
+            }
+        }
     }
 }

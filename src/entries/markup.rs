@@ -1,25 +1,36 @@
 //! Signs of Markdown and of lists that are no part of a note: bullets, `**`, `_`, `>`.
 
+use std::borrow::Cow;
+
 /// A line with its signs taken out.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
-pub struct Clean {
+pub struct Clean<'l> {
     /// The text that is left.
-    pub text: String,
-    /// Pieces: the byte of `text`, the byte of the line.
-    pub pieces: Vec<(usize, usize)>,
+    pub text: Cow<'l, str>,
+    /// Where it starts in the line.
+    start: usize,
+    /// Pieces behind the first one: the byte of `text`, the byte of the line.
+    more: Vec<(usize, usize)>,
 }
 
-impl Clean {
+impl<'l> Clean<'l> {
+    /// The line from a byte on, nothing taken out.
+    pub fn from(line: &'l str, start: usize) -> Self {
+        Self { text: Cow::Borrowed(&line[start..]), start, more: Vec::new() }
+    }
+
     /// The byte of the line for a byte of the text.
     pub fn source(&self, at: usize) -> usize {
-        let upto = self.pieces.partition_point(|p| p.0 <= at);
-        upto.checked_sub(1).map_or(at, |i| self.pieces[i].1 + (at - self.pieces[i].0))
+        let upto = self.more.partition_point(|p| p.0 <= at);
+        let (text, source) = upto.checked_sub(1).map_or((0, self.start), |i| self.more[i]);
+        source + (at - text)
     }
 
     /// The pieces of the line that make the text from byte `from` on.
     pub fn kept(&self, from: usize) -> impl Iterator<Item = (usize, usize)> + '_ {
-        self.pieces.iter().enumerate().filter_map(move |(i, &(text, source))| {
-            let end = self.pieces.get(i + 1).map_or(self.text.len(), |next| next.0);
+        let first = std::iter::once((0, self.start));
+        first.chain(self.more.iter().copied()).enumerate().filter_map(move |(i, (text, source))| {
+            let end = self.more.get(i).map_or(self.text.len(), |next| next.0);
             let start = text.max(from);
             (start < end).then(|| (source + (start - text), source + (end - text)))
         })
@@ -28,6 +39,9 @@ impl Clean {
 
 /// How many bytes at the start of a line are a bullet, a number of a list or a quotation sign.
 pub fn lead(line: &str, markdown: bool) -> usize {
+    if line.as_bytes().first().is_some_and(u8::is_ascii_alphabetic) {
+        return 0;
+    }
     // A byte order mark within a file is left by files that were joined.
     let mut at = line.len() - line.trim_start_matches([' ', '\t', '\u{a0}', '\u{feff}']).len();
     if markdown {
@@ -55,29 +69,34 @@ pub fn lead(line: &str, markdown: bool) -> usize {
 }
 
 /// The line with emphasis taken out, from byte `from` on.
-pub fn clean(line: &str, from: usize, markdown: bool) -> Clean {
-    let mut out = Clean { text: String::with_capacity(line.len() - from), pieces: Vec::new() };
+pub fn clean(line: &str, from: usize) -> Clean<'_> {
+    let mut signs = memchr::memchr3_iter(b'*', b'_', b'`', &line.as_bytes()[from..])
+        .map(|at| from + at)
+        .filter_map(|at| Some((at, sign(line, at))).filter(|(_, length)| *length > 0))
+        .peekable();
+    if signs.peek().is_none() {
+        return Clean::from(line, from);
+    }
+    let mut text = String::with_capacity(line.len() - from);
+    let mut pieces = Vec::new();
     let mut start = from;
-    let mut at = from;
-    while at < line.len() {
-        let skip = if markdown { sign(line, at) } else { 0 };
-        if skip > 0 {
-            keep(&mut out, line, start, at);
-            at += skip;
-            start = at;
-        } else {
-            at += line[at..].chars().next().map_or(1, char::len_utf8);
+    let mut keep = |start: usize, end: usize| {
+        if start < end {
+            pieces.push((text.len(), start));
+            text.push_str(&line[start..end]);
+        }
+    };
+    for (at, length) in signs {
+        // Signs of one run are taken together.
+        if at >= start {
+            keep(start, at);
+            start = at + length;
         }
     }
-    keep(&mut out, line, start, line.len());
-    out
-}
-
-fn keep(out: &mut Clean, line: &str, start: usize, end: usize) {
-    if start < end {
-        out.pieces.push((out.text.len(), start));
-        out.text.push_str(&line[start..end]);
-    }
+    keep(start, line.len());
+    let mut pieces = pieces.into_iter();
+    let start = pieces.next().map_or(line.len(), |(_, source)| source);
+    Clean { text: Cow::Owned(text), start, more: pieces.collect() }
 }
 
 /// The length of a sign of emphasis at a place; 0 if there is none.
@@ -104,7 +123,7 @@ mod tests {
     fn takes_out_emphasis_and_keeps_places() {
         let line = "- **Place:** _Boathouse_ hide, 2 * 3";
         let from = lead(line, true);
-        let found = clean(line, from, true);
+        let found = clean(line, from);
         assert_eq!(found.text, "Place: Boathouse hide, 2 * 3");
         let at = found.text.find("Boat").unwrap();
         assert!(line[found.source(at)..].starts_with("Boathouse_"));

@@ -6,6 +6,8 @@
 
 pub mod clock;
 pub mod columns;
+mod context;
+pub mod date;
 pub mod dates;
 pub mod encoding;
 pub mod format;
@@ -21,8 +23,9 @@ mod records;
 pub mod said;
 pub mod subtitles;
 pub mod table;
+mod uses;
 
-pub use dates::{Date, DateOrder};
+pub use date::{Date, DateOrder};
 pub use encoding::{Guess, Units};
 pub use format::Format;
 pub use labels::{Field, Labels};
@@ -123,15 +126,10 @@ impl Heading {
         }
     }
 
-    /// The date with the year of the one before it where none is written; a month far before that
-    /// one is of the next year.
+    /// The date with the year of the one before it where none is written.
     #[must_use]
     pub fn with_year(&self, date: Date) -> Date {
-        let Some(last) = self.date.filter(|_| date.year.is_none()) else {
-            return date;
-        };
-        let over = matches!((last.month, date.month), (Some(l), Some(m)) if l - m >= 6);
-        Date { year: last.year.map(|y| y + i16::from(over)), ..date }
+        date.after(self.date)
     }
 
     /// The value of a field, as text.

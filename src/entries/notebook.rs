@@ -3,27 +3,18 @@
 //! Heading data reach as far as the eye would take them: a date until the next date, what stands
 //! under a title until the next title of its rank, what stands within an entry for that entry alone.
 
+use super::context::{Context, apply, field_or_other, of_year, year_of};
 use super::grid::{self, Head};
 use super::heading::{Found, Reading, heading_of};
 use super::labels::Field;
 use super::lines::{Line, Lines};
 use super::map::SourceMap;
 use super::markup::{Clean, clean, lead};
+use super::uses::Uses;
 use super::{Broken, Entry, Format, Heading, MOST_ENTRY, Plan, Remark, Sink, Trouble, Use};
 use std::io::Read;
 use std::ops::Range;
 use std::sync::Arc;
-
-/// What is known at a place of the notebook.
-struct Context {
-    /// Known everywhere below the titles of these ranks.
-    titles: Vec<(usize, Heading)>,
-    /// Known here.
-    now: Arc<Heading>,
-    /// Known before any date.
-    base: Heading,
-    dated: bool,
-}
 
 /// An entry being gathered.
 #[derive(Default)]
@@ -43,7 +34,7 @@ struct Notebook<'a, 'p> {
     context: Context,
     open: Open,
     /// The uses of bytes not yet told, in order, side by side.
-    uses: Vec<(Use, u64, u64)>,
+    uses: Uses,
     /// Whether the line before was heading data to its end.
     after_heading: bool,
     /// Within the block of fields at the top of a Markdown file.
@@ -62,20 +53,15 @@ pub fn part<R: Read>(
     if base.date.is_none_or(|d| d.year.is_none())
         && let Some(year) = year_in_sight(&lines.peek(), plan)
     {
-        let date = base.date.get_or_insert(super::Date {
-            year: None,
-            month: None,
-            day: None,
-            either: false,
-        });
+        let date = base.date.get_or_insert(of_year(year));
         date.year = Some(year);
     }
     let mut book = Notebook {
         plan,
         markdown: plan.format == Format::Markdown,
-        context: Context { titles: Vec::new(), now: Arc::new(base.clone()), base, dated: false },
+        context: Context::new(base),
         open: Open { map: SourceMap::new(lines.units()), ..Open::default() },
-        uses: Vec::new(),
+        uses: Uses::default(),
         after_heading: false,
         front: false,
         head: None,
@@ -105,13 +91,13 @@ impl Notebook<'_, '_> {
     fn line(&mut self, line: &Line, sink: &mut dyn Sink) -> Result<(), Broken> {
         let content = line.content();
         if line.continues {
-            return self.note(line, &whole(content), 0, sink);
+            return self.note(line, &Clean::from(content, 0), 0, sink);
         }
         if content.trim().is_empty() {
             self.close(sink)?;
             self.head = None;
             self.after_heading = false;
-            self.uses(line, &[(Use::Blank, line.text.len())]);
+            self.uses.upto(line, Use::Blank, line.text.len());
             return Ok(());
         }
         if self.markdown && self.markdown_line(line, sink)? {
@@ -121,7 +107,7 @@ impl Notebook<'_, '_> {
             return self.rule(line, sink);
         }
         let lead = lead(content, self.markdown);
-        let cleaned = if self.markdown { clean(content, lead, true) } else { from(content, lead) };
+        let cleaned = if self.markdown { clean(content, lead) } else { Clean::from(content, lead) };
         let bullet = lead > 0 && content[..lead].contains(|c: char| !c.is_whitespace() && c != '>');
         if bullet && self.open.lines > 0 && !self.goes_on(&cleaned.text) {
             self.close(sink)?;
@@ -132,7 +118,7 @@ impl Notebook<'_, '_> {
         let whole = found.used == cleaned.text.len() && found.used > 0;
         let starts = found.dated || found.same || found.timed;
         if found.used == 0 {
-            self.uses(line, &[(Use::Syntax, lead)]);
+            self.uses.upto(line, Use::Syntax, lead);
             self.open.bullet |= bullet;
             return self.note(line, &cleaned, 0, sink);
         }
@@ -141,10 +127,10 @@ impl Notebook<'_, '_> {
         }
         let to = cleaned.source(found.used).min(line.content);
         let to = if whole { line.content } else { to };
-        self.uses(line, &[(Use::Syntax, lead), (Use::Heading, to)]);
+        self.uses.line(line, &[(Use::Syntax, lead), (Use::Heading, to)]);
         self.take(&found, whole);
         if whole {
-            self.uses(line, &[(Use::Blank, line.text.len())]);
+            self.uses.upto(line, Use::Blank, line.text.len());
             if !self.open.text.is_empty() {
                 // A field within a note: the lines stay apart.
                 self.open.text.push('\n');
@@ -180,17 +166,17 @@ impl Notebook<'_, '_> {
         let content = line.content();
         if content.trim_end() == "---" && (line.number == 1 || self.front) {
             self.front = line.number == 1;
-            self.uses(line, &[(Use::Syntax, line.text.len())]);
+            self.uses.upto(line, Use::Syntax, line.text.len());
             return Ok(true);
         }
         if self.front {
             if let Some((name, value)) = content.split_once(':') {
                 let mut heading = self.context.base.clone();
-                self.field_or_other(&mut heading, name, value.trim().trim_matches(['"', '\'']));
+                self.field(&mut heading, name, value.trim().trim_matches(['"', '\'']));
                 self.context.now = Arc::new(heading.clone());
                 self.context.base = heading;
             }
-            self.uses(line, &[(Use::Heading, line.text.len())]);
+            self.uses.upto(line, Use::Heading, line.text.len());
             return Ok(true);
         }
         if let Some(cells) = grid::cells(content) {
@@ -203,7 +189,7 @@ impl Notebook<'_, '_> {
             return Ok(false);
         }
         self.close(sink)?;
-        let cleaned = clean(content, lead, true);
+        let cleaned = clean(content, lead);
         self.title(line, rank, lead, &cleaned, sink)?;
         Ok(true)
     }
@@ -219,13 +205,13 @@ impl Notebook<'_, '_> {
         self.close(sink)?;
         let content = line.content();
         if grid::is_rule(content, cells) {
-            self.uses(line, &[(Use::Syntax, line.text.len())]);
+            self.uses.upto(line, Use::Syntax, line.text.len());
             return Ok(true);
         }
         let Some(head) = self.head.clone() else {
             self.head = Head::of(content, cells, self.plan.labels);
             if self.head.is_some() {
-                self.uses(line, &[(Use::Heading, line.text.len())]);
+                self.uses.upto(line, Use::Heading, line.text.len());
             }
             return Ok(self.head.is_some());
         };
@@ -236,31 +222,23 @@ impl Notebook<'_, '_> {
                 note = Some(cell.clone());
             } else {
                 let name = head.names.get(n).map_or("", String::as_str);
-                self.field_or_other(&mut own, name, &content[cell.clone()]);
+                self.field(&mut own, name, &content[cell.clone()]);
             }
         }
         let Some(note) = note else {
             sink.remark(Remark { line: line.number, byte: line.start, what: Trouble::NoNote });
-            self.uses(line, &[(Use::Heading, line.text.len())]);
+            self.uses.upto(line, Use::Heading, line.text.len());
             return Ok(true);
         };
         self.open.own = Some(own);
-        self.uses(line, &[(Use::Heading, note.start)]);
-        self.note(line, &clean(&content[..note.end], note.start, true), 0, sink)?;
+        self.uses.upto(line, Use::Heading, note.start);
+        self.note(line, &clean(&content[..note.end], note.start), 0, sink)?;
         self.close(sink)?;
         Ok(true)
     }
 
-    fn field_or_other(&self, heading: &mut Heading, name: &str, value: &str) {
-        match self.plan.labels.field(name) {
-            Some(field) if field != Field::Note => {
-                heading.set(field, value, self.plan.labels, self.plan.order);
-            }
-            _ if !value.is_empty() => {
-                heading.other.push((name.trim().to_owned(), value.to_owned()))
-            }
-            _ => {}
-        }
+    fn field(&self, heading: &mut Heading, name: &str, value: &str) {
+        field_or_other(heading, (name, value), self.plan.labels, self.plan.order);
     }
 
     /// A title: its heading data hold for what is below it; what is none may be a note.
@@ -269,43 +247,37 @@ impl Notebook<'_, '_> {
         line: &Line,
         rank: usize,
         lead: usize,
-        cleaned: &Clean,
+        cleaned: &Clean<'_>,
         sink: &mut dyn Sink,
     ) -> Result<(), Broken> {
-        self.context.titles.retain(|(other, _)| *other < rank);
-        let above = self.context.titles.last().map_or(&self.context.base, |(_, h)| h).clone();
+        let mut heading = self.context.leave(rank);
         let last = self.context.now.date;
         let text = cleaned.text.trim().trim_end_matches('#').trim();
         let found = heading_of(&cleaned.text, self.reading(rank > 1));
         let whole = found.used == cleaned.text.len();
-        let mut heading = above;
         heading.title = Some(text.to_owned());
         if let (Some(last), Some(_)) = (last, found.date) {
             heading.date = Some(last);
         }
-        self.apply(&mut heading, &found);
+        apply(&mut heading, &found, self.plan);
         if found.used == 0
             && let Some(year) = year_of(text)
         {
-            heading.date =
-                Some(super::Date { year: Some(year), month: None, day: None, either: false });
+            heading.date = Some(of_year(year));
         }
-        self.context.titles.push((rank, heading.clone()));
-        self.context.now = Arc::new(heading);
-        self.context.dated = found.dated;
+        self.context.enter(rank, heading, found.dated);
         self.after_heading = true;
         let rest = &cleaned.text[found.used..];
         if rank > 1 && !whole && self.plan.labels.speaks_of_marks(rest) {
             let to = cleaned.source(found.used);
             let uses =
                 [(Use::Syntax, lead), (Use::Heading, if found.used > 0 { to } else { lead })];
-            self.uses(line, &uses);
+            self.uses.line(line, &uses);
             return self.note(line, cleaned, found.used, sink);
         }
-        self.uses(
-            line,
-            &[(Use::Syntax, lead), (Use::Heading, line.content), (Use::Blank, line.text.len())],
-        );
+        let uses =
+            [(Use::Syntax, lead), (Use::Heading, line.content), (Use::Blank, line.text.len())];
+        self.uses.line(line, &uses);
         Ok(())
     }
 
@@ -317,75 +289,34 @@ impl Notebook<'_, '_> {
             let text = self.open.text.trim().to_owned();
             let found = heading_of(&text, self.reading(true));
             if !self.plan.labels.speaks_of_marks(&text) {
-                for one in &mut self.uses {
-                    if one.0 == Use::Note {
-                        one.0 = Use::Heading;
-                    }
-                }
+                self.uses.notes_are_headings();
                 self.forget();
-                self.context.titles.retain(|(other, _)| *other < rank);
-                let mut heading =
-                    self.context.titles.last().map_or(&self.context.base, |(_, h)| h).clone();
+                let mut heading = self.context.leave(rank);
                 heading.title = Some(text.clone());
                 if found.dated || rank > 1 {
-                    self.apply(&mut heading, &found);
+                    apply(&mut heading, &found, self.plan);
                 }
-                self.context.titles.push((rank, heading.clone()));
-                self.context.now = Arc::new(heading);
-                self.context.dated = found.dated;
+                self.context.enter(rank, heading, found.dated);
             }
         }
         self.close(sink)?;
-        self.uses(line, &[(Use::Syntax, line.text.len())]);
+        self.uses.upto(line, Use::Syntax, line.text.len());
         Ok(())
-    }
-
-    fn apply(&self, heading: &mut Heading, found: &Found) {
-        let before = heading.clone();
-        for (field, value) in &found.fields {
-            if *field == Field::Year {
-                if let Some(year) = year_of(value) {
-                    let date =
-                        super::Date { year: Some(year), month: None, day: None, either: false };
-                    heading.date = Some(date);
-                }
-            } else {
-                heading.set(*field, value, self.plan.labels, self.plan.order);
-            }
-        }
-        if let Some(date) = found.date {
-            heading.date = Some(before.with_year(date));
-        }
     }
 
     /// Takes heading data of a line: for all that follows, or for this entry.
     fn take(&mut self, found: &Found, whole: bool) {
         if found.dated {
-            // A new day: what was said of the day before is over.
-            let above = self.context.titles.last().map_or(&self.context.base, |(_, h)| h);
-            let last = self.context.now.date;
-            let mut heading = above.clone();
-            heading.date = last.or(heading.date);
-            self.apply(&mut heading, found);
-            self.context.now = Arc::new(heading);
-            self.context.dated = true;
+            self.context.day(found, self.plan);
             return;
         }
         let here = self.open.text.is_empty() && self.open.own.is_none();
         if whole && here && !time_alone(found) {
-            let mut heading = (*self.context.now).clone();
-            self.apply(&mut heading, found);
-            self.context.now = Arc::new(heading.clone());
-            if !self.context.dated {
-                match self.context.titles.last_mut() {
-                    Some((_, title)) => *title = heading,
-                    None => self.context.base = heading,
-                }
-            }
+            self.context.more(found, self.plan);
             return;
         }
         let mut own = self.open.own.take().unwrap_or_else(|| (*self.context.now).clone());
-        self.apply(&mut own, found);
+        apply(&mut own, found, self.plan);
         self.open.own = Some(own);
     }
 
@@ -393,7 +324,7 @@ impl Notebook<'_, '_> {
     fn note(
         &mut self,
         line: &Line,
-        cleaned: &Clean,
+        cleaned: &Clean<'_>,
         from: usize,
         sink: &mut dyn Sink,
     ) -> Result<(), Broken> {
@@ -404,10 +335,13 @@ impl Notebook<'_, '_> {
             self.open.own = own;
             sink.remark(Remark { line: line.number, byte: line.start, what: Trouble::Parted });
         }
-        let mut uses: Vec<(Use, usize)> = Vec::new();
+        if self.open.text.is_empty() {
+            // Most entries are one line.
+            self.open.text.reserve(line.text.len());
+        }
         for (start, end) in cleaned.kept(from) {
-            uses.push((Use::Syntax, start));
-            uses.push((Use::Note, end));
+            self.uses.upto(line, Use::Syntax, start);
+            self.uses.upto(line, Use::Note, end);
             let byte = line.source(start);
             if self.open.text.is_empty() {
                 self.open.first = byte;
@@ -421,46 +355,13 @@ impl Notebook<'_, '_> {
             }
             self.open.text.push_str(piece);
         }
-        uses.push((Use::Syntax, line.content));
-        uses.push((Use::Note, line.text.len()));
-        self.uses(line, &uses);
+        self.uses.upto(line, Use::Syntax, line.content);
+        self.uses.upto(line, Use::Note, line.text.len());
         // The line's end belongs to the entry, so that text and file go on side by side.
         self.open.map.push(self.open.text.len(), line.source(line.content), line.number);
         self.open.text.push_str(&line.text[line.content..]);
         self.open.lines += 1;
         Ok(())
-    }
-
-    /// Notes the uses of a line up to each byte of its text, from where the last one ended.
-    fn uses(&mut self, line: &Line, upto: &[(Use, usize)]) {
-        for &(used, at) in upto {
-            let from = self.uses.last().map_or(line.start, |u| u.2.max(line.start));
-            let end = if at >= line.text.len() { line.end } else { line.source(at) };
-            self.add_use(used, from, end, line);
-        }
-    }
-
-    fn add_use(&mut self, used: Use, from: u64, end: u64, line: &Line) {
-        let mut from = from;
-        for &(_, start, stop) in &line.damage {
-            let (start, stop) = (start.max(from), stop.min(end));
-            if start < stop {
-                self.push_use(used, from, start);
-                self.push_use(Use::Undecodable, start, stop);
-                from = stop;
-            }
-        }
-        self.push_use(used, from, end);
-    }
-
-    fn push_use(&mut self, used: Use, from: u64, end: u64) {
-        if from >= end {
-            return;
-        }
-        match self.uses.last_mut() {
-            Some(last) if last.0 == used && last.2 == from => last.2 = end,
-            _ => self.uses.push((used, from, end)),
-        }
     }
 
     fn forget(&mut self) {
@@ -488,9 +389,7 @@ impl Notebook<'_, '_> {
             going = sink.entry(Entry { text, map, span, heading, file: None });
         }
         self.forget();
-        for (used, start, end) in self.uses.drain(..) {
-            sink.bytes(used, start, end);
-        }
+        self.uses.tell(sink);
         if going { Ok(()) } else { Err(Broken::Stopped) }
     }
 }
@@ -500,24 +399,8 @@ fn time_alone(found: &Found) -> bool {
     found.fields.len() == 1 && found.fields[0].0 == Field::Time && !found.same
 }
 
-/// The first number of four digits that can be a year.
-fn year_of(text: &str) -> Option<i16> {
-    text.split(|c: char| !c.is_ascii_digit())
-        .filter(|n| n.len() == 4)
-        .filter_map(|n| n.parse().ok())
-        .find(|y| (1700..=2200).contains(y))
-}
-
 /// Whether a line is nothing but dashes, stars or the like.
 fn is_rule(content: &str) -> bool {
     let text = content.trim();
     text.len() >= 3 && text.chars().all(|c| matches!(c, '-' | '=' | '*' | '_' | '~' | '—' | ' '))
-}
-
-fn whole(content: &str) -> Clean {
-    from(content, 0)
-}
-
-fn from(content: &str, lead: usize) -> Clean {
-    Clean { text: content[lead..].to_owned(), pieces: vec![(0, lead)] }
 }

@@ -1,7 +1,7 @@
 //! Dates as they are said: "the third of May", "May third, twenty twenty six", "on the 14th of June two
 //! thousand and twenty-six".
 
-use super::dates::Date;
+use super::date::Date;
 use super::labels::Labels;
 
 /// The words of a text, each with where it starts and ends. A hyphen parts words.

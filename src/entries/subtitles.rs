@@ -2,7 +2,7 @@
 //! are one entry; its time within the recording is kept.
 
 use super::clock;
-use super::dates::DateOrder;
+use super::date::DateOrder;
 use super::heading::{Found, Reading, heading_of};
 use super::labels::Field;
 use super::lines::{Line, Lines};

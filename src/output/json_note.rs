@@ -1,6 +1,6 @@
 //! A reading as JSON on one line: the bytes that serde gives of the same shapes, with fewer instructions.
 
-use super::json::{field, list, maybe, number, pair, value};
+use super::json::{field, list, maybe, number, pair, value, word};
 use super::model::{Bird, Bytes, Mark, NoteReading, SetAside, TraitOut};
 use serde::Serialize;
 
@@ -60,8 +60,8 @@ impl Mark<'_> {
         field("\"area\":", self.area, out);
         field(",\"aspect\":", self.aspect, out);
         field(",\"value\":", &self.value, out);
-        field(",\"polarity\":", self.polarity.text(), out);
-        field(",\"certainty\":", self.certainty.text(), out);
+        word(",\"polarity\":", self.polarity.text(), out);
+        word(",\"certainty\":", self.certainty.text(), out);
         maybe(",\"tone\":", self.tone, out);
         maybe(",\"extent\":", self.extent, out);
         maybe(",\"position\":", self.position, out);

@@ -5,6 +5,7 @@
 pub mod build;
 pub mod compare;
 pub mod csv;
+pub(crate) mod digits;
 pub mod explain;
 pub(crate) mod json;
 mod json_note;

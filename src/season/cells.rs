@@ -1,5 +1,6 @@
 //! Rows of cells, for whatever takes them: CSV here, columns of Parquet elsewhere.
 
+use crate::output::digits::Digits;
 use std::io::Write;
 use std::ops::Range;
 
@@ -27,6 +28,12 @@ pub trait Cells {
     }
     /// A whole number, or nothing.
     fn int(&mut self, cell: Option<u64>);
+    /// Three whole numbers.
+    fn ints(&mut self, cells: [u64; 3]) {
+        for cell in cells {
+            self.int(Some(cell));
+        }
+    }
     /// A number, or nothing.
     fn float(&mut self, cell: Option<f32>);
     /// The row is complete.
@@ -153,6 +160,18 @@ impl Cells for Csv {
         }
     }
 
+    fn ints(&mut self, [first, second, third]: [u64; 3]) {
+        let sign = [self.library.get_delimiter()];
+        self.part();
+        let mut cells = Digits::new();
+        cells.number(first);
+        cells.signs(&sign);
+        cells.number(second);
+        cells.signs(&sign);
+        cells.number(third);
+        self.rows.extend_from_slice(cells.bytes());
+    }
+
     fn float(&mut self, cell: Option<f32>) {
         match cell {
             Some(number) if number > 0.0 && number < 1e6 && number.fract() == 0.0 => {
@@ -226,6 +245,10 @@ mod tests {
                 for number in [0, 9, 10, 99, 100, u64::MAX] {
                     ours.int(Some(number));
                     theirs.write_field(number.to_string()).unwrap();
+                }
+                ours.ints([7, 0, 123_456]);
+                for number in ["7", "0", "123456"] {
+                    theirs.write_field(number).unwrap();
                 }
                 ours.int(None);
                 theirs.write_field("").unwrap();

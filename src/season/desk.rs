@@ -1,7 +1,8 @@
 //! Reading one entry: its marks by bird, and what the description leaves out.
 
 use super::cells::is_plain;
-use crate::entries::{Entry, SourceMap};
+use crate::entries::Entry;
+use crate::entries::map::Places;
 use crate::gaps::{Description, MarkSet, Told};
 use crate::knowledge::Knowledge;
 use crate::lexicon::Lexicon;
@@ -63,6 +64,8 @@ pub struct Read<'e> {
     pub entry: &'e Entry,
     /// The file's name.
     pub file: &'e str,
+    /// Where its bytes stand in the file.
+    pub places: Places<'e>,
     /// What was read.
     pub reading: Reading,
     /// Its birds, by number; none where no mark was found.
@@ -74,13 +77,9 @@ pub struct Read<'e> {
 impl Read<'_> {
     /// The bytes and the line of the file for a stretch of the note.
     pub fn place(&self, span: Span) -> ([u64; 2], u64) {
-        place(&self.entry.map, &self.entry.text, span)
+        let (start, line) = self.places.place(span.start);
+        ([start, self.places.end(span.end)], line)
     }
-}
-
-fn place(map: &SourceMap, text: &str, span: Span) -> ([u64; 2], u64) {
-    let (start, line) = map.place(text, span.start);
-    ([start, map.end(text, span.end)], line)
 }
 
 impl<'a> Desk<'a> {
@@ -133,7 +132,9 @@ impl<'a> Desk<'a> {
             Some(text) => add(&self.reader.read(text).named),
             None => add(&reading.named),
         }
-        Read { entry, file: entry.file.as_deref().unwrap_or(file), reading, birds, named }
+        let file = entry.file.as_deref().unwrap_or(file);
+        let places = Places::new(&entry.map, &entry.text);
+        Read { entry, file, places, reading, birds, named }
     }
 
     fn birds(&self, reading: &Reading) -> Vec<BirdRead> {
@@ -150,7 +151,8 @@ impl<'a> Desk<'a> {
         for (.., i) in order {
             let one = &reading.traits[i];
             if out.last().is_none_or(|b| b.bird != one.bird) {
-                out.push(BirdRead { bird: one.bird, ..BirdRead::default() });
+                let traits = Vec::with_capacity(reading.traits.len());
+                out.push(BirdRead { bird: one.bird, traits, ..BirdRead::default() });
             }
             if let Some(bird) = out.last_mut() {
                 bird.traits.push(i);

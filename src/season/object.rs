@@ -6,6 +6,7 @@ use super::desk::{BirdRead, Desk, Read};
 use super::rows::is_word;
 use crate::entries::{Entry, Heading, SourceMap};
 use crate::gaps::MarkSet;
+use crate::output::digits::Digits;
 use crate::output::json;
 use crate::output::model::Mark;
 use crate::reading::Fate;
@@ -83,14 +84,7 @@ impl Row<'_> {
     fn write(&self, out: &mut Vec<u8>) {
         out.extend_from_slice(b"{\"source\":");
         self.source.write(out);
-        // The fields of the heading stand beside the others: its first sign becomes a comma.
-        let start = out.len();
-        json::value(self.heading, out);
-        out.pop();
-        match out.len() - start {
-            1 => out.truncate(start),
-            _ => out[start] = b',',
-        }
+        heading(self.heading, out);
         json::field(",\"note\":", self.note, out);
         out.extend_from_slice(b",\"birds\":");
         self.birds.write(out);
@@ -111,11 +105,34 @@ impl Row<'_> {
 impl Source<'_> {
     fn write(&self, out: &mut Vec<u8>) {
         json::field("{\"file\":", self.file, out);
-        out.extend_from_slice(b",\"line\":");
-        json::number(self.line, out);
-        out.extend_from_slice(b",\"bytes\":");
-        json::pair(self.bytes, out);
-        out.push(b'}');
+        let mut place = Digits::new();
+        in_file(self.line, self.bytes, &mut place);
+        place.signs(b"]}");
+        out.extend_from_slice(place.bytes());
+    }
+}
+
+/// The fields of a heading, to stand beside others: the bytes that serde gives.
+fn heading(heading: &Heading, out: &mut Vec<u8>) {
+    if let Some(date) = heading.date {
+        json::word(",\"date\":", &date.text(), out);
+    }
+    for (name, text) in [
+        (",\"date_as_written\":", &heading.date_as_written),
+        (",\"time\":", &heading.time),
+        (",\"place\":", &heading.place),
+        (",\"observer\":", &heading.observer),
+        (",\"count\":", &heading.count),
+        (",\"weather\":", &heading.weather),
+        (",\"habitat\":", &heading.habitat),
+        (",\"identification\":", &heading.identification),
+        (",\"title\":", &heading.title),
+    ] {
+        json::maybe(name, text.as_deref(), out);
+    }
+    if !heading.other.is_empty() {
+        out.extend_from_slice(b",\"other\":");
+        json::value(&heading.other, out);
     }
 }
 
@@ -177,8 +194,8 @@ impl Bird<'_> {
         json::number(u64::from(self.bird), out);
         out.extend_from_slice(b",\"traits\":");
         self.traits.write(out);
-        out.extend_from_slice(b",\"enough\":");
-        out.extend_from_slice(if self.enough { b"true" } else { b"false" });
+        let enough: &[u8] = if self.enough { b",\"enough\":true" } else { b",\"enough\":false" };
+        out.extend_from_slice(enough);
         out.extend_from_slice(b",\"unseen\":");
         self.unseen.write(out);
         out.extend_from_slice(b",\"left_out\":");
@@ -232,20 +249,35 @@ impl PlacedMark<'_> {
     fn write(&self, out: &mut Vec<u8>) {
         out.push(b'{');
         self.mark.write_json(out);
-        place(self.span, self.line, self.bytes, out);
-        json::field(",\"rule\":", self.rule, out);
+        let mut place = place(self.span, self.line, self.bytes);
+        place.signs(b"],\"rule\":");
+        out.extend_from_slice(place.bytes());
+        json::text(self.rule, out);
         out.push(b'}');
     }
 }
 
 /// Where a mark or a word stands, in its note and in the file.
-fn place(span: [usize; 2], line: u64, bytes: [u64; 2], out: &mut Vec<u8>) {
-    out.extend_from_slice(b",\"span\":");
-    json::pair(span.map(|n| n as u64), out);
-    out.extend_from_slice(b",\"line\":");
-    json::number(line, out);
-    out.extend_from_slice(b",\"bytes\":");
-    json::pair(bytes, out);
+fn place(span: [usize; 2], line: u64, bytes: [u64; 2]) -> Digits {
+    let mut place = Digits::new();
+    place.signs(b",\"span\":[");
+    place.number(span[0] as u64);
+    place.signs(b",");
+    place.number(span[1] as u64);
+    place.signs(b"]");
+    in_file(line, bytes, &mut place);
+    place
+}
+
+/// Adds a line and bytes of the file; the list is left open.
+#[inline]
+fn in_file(line: u64, bytes: [u64; 2], place: &mut Digits) {
+    place.signs(b",\"line\":");
+    place.number(line);
+    place.signs(b",\"bytes\":[");
+    place.number(bytes[0]);
+    place.signs(b",");
+    place.number(bytes[1]);
 }
 
 fn placed<'a>(desk: &'a Desk<'a>, read: &'a Read<'a>, one: &'a Trait) -> PlacedMark<'a> {
@@ -285,33 +317,43 @@ struct Word<'a> {
 impl Word<'_> {
     fn write(&self, out: &mut Vec<u8>) {
         json::field("{\"text\":", self.text, out);
-        place(self.span, self.line, self.bytes, out);
-        json::maybe(",\"reason\":", self.reason, out);
-        out.push(b'}');
+        let mut place = place(self.span, self.line, self.bytes);
+        match self.reason {
+            Some(reason) => {
+                place.signs(b"],\"reason\":");
+                out.extend_from_slice(place.bytes());
+                json::text(reason, out);
+                out.push(b'}');
+            }
+            None => {
+                place.signs(b"]}");
+                out.extend_from_slice(place.bytes());
+            }
+        }
     }
 }
 
 impl Words<'_> {
-    fn all(&self) -> impl Iterator<Item = Word<'_>> {
-        let read = self.read;
-        read.reading.segments.iter().filter_map(move |segment| {
+    fn write(&self, out: &mut Vec<u8>) {
+        let note = self.read.entry.text.as_str();
+        let mut first = true;
+        out.push(b'[');
+        for segment in &self.read.reading.segments {
             let reason = match &segment.fate {
                 Fate::Unplaced if !self.aside => None,
-                Fate::SetAside(reason) if self.aside => Some(reason),
-                _ => return None,
+                Fate::SetAside(reason) if self.aside && is_word(note, segment.span) => Some(reason),
+                _ => continue,
             };
-            let Span { start, end } = segment.span;
-            if self.aside && !is_word(&read.entry.text, segment.span) {
-                return None;
+            if !std::mem::take(&mut first) {
+                out.push(b',');
             }
-            let (bytes, line) = read.place(segment.span);
-            let text = segment.span.of(&read.entry.text);
-            Some(Word { text, span: [start, end], line, bytes, reason: reason.map(AsRef::as_ref) })
-        })
-    }
-
-    fn write(&self, out: &mut Vec<u8>) {
-        json::list(self.all(), out, |word, out| word.write(out));
+            let Span { start, end } = segment.span;
+            let (bytes, line) = self.read.place(segment.span);
+            let text = segment.span.of(note);
+            let reason = reason.map(AsRef::as_ref);
+            Word { text, span: [start, end], line, bytes, reason }.write(out);
+        }
+        out.push(b']');
     }
 }
 
@@ -343,4 +385,44 @@ pub fn object(desk: &Desk<'_>, read: &Read<'_>, out: &mut Vec<u8>) {
 /// The JSON Schema of the objects of [`object`], one a line.
 pub fn schema() -> Schema {
     schema_for!(Row<'_>)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::entries::Date;
+
+    #[test]
+    fn a_heading_is_as_serde_writes_it() {
+        let some = |text: &str| Some(text.to_owned());
+        let date = |year, month, day| Some(Date { year, month, day, either: true });
+        let full = Heading {
+            date: date(Some(2026), Some(5), Some(2)),
+            date_as_written: some("2 May"),
+            time: some("07:15"),
+            place: some("\"Boathouse\" hide"),
+            observer: some("warden"),
+            count: some("2"),
+            weather: some("dull"),
+            habitat: some("reeds"),
+            identification: some("\\"),
+            title: some("May\t"),
+            other: vec![("gate".to_owned(), "o\"pen".to_owned())],
+        };
+        let odd = [
+            date(None, Some(5), Some(31)),
+            date(Some(999), Some(10), Some(1)),
+            date(Some(-9), Some(-1), Some(101)),
+            date(Some(2026), Some(12), None),
+            date(None, None, None),
+        ];
+        let odd = odd.map(|date| Heading { date, place: some("sluice"), ..Heading::default() });
+        for one in odd.into_iter().chain([full, Heading::default()]) {
+            let mut out = b"{".to_vec();
+            heading(&one, &mut out);
+            out.push(b'}');
+            let ours = String::from_utf8(out).unwrap().replacen("{,", "{", 1);
+            assert_eq!(ours, serde_json::to_string(&one).unwrap());
+        }
+    }
 }

@@ -4,11 +4,13 @@
 
 use super::cells::{Cells, Column, Kind};
 use super::desk::{BirdRead, Desk, Read};
+use crate::entries::Date;
 use crate::lexicon::Lexicon;
 use crate::lexicon::names::Name;
 use crate::output::build::rounded;
 use crate::span::Span;
 use crate::traits::{Certainty, Polarity, Trait, Value};
+use compact_str::CompactString;
 use std::fmt::Write;
 
 /// What a row stands for.
@@ -83,8 +85,8 @@ pub fn rows(of: RowOf, desk: &Desk<'_>, read: &Read<'_>, out: &mut impl Cells) {
 }
 
 /// The entry's day, put into words once for all its rows.
-fn day(read: &Read<'_>) -> Option<String> {
-    read.entry.heading.date.map(|d| d.to_string())
+fn day(read: &Read<'_>) -> Option<CompactString> {
+    read.entry.heading.date.map(Date::text)
 }
 
 fn heading(read: &Read<'_>, date: Option<&str>, out: &mut impl Cells) {
@@ -109,9 +111,7 @@ fn place(read: &Read<'_>, bytes: [u64; 2], line: u64, out: &mut impl Cells) {
 }
 
 fn stretch(bytes: [u64; 2], line: u64, out: &mut impl Cells) {
-    out.int(Some(line));
-    out.int(Some(bytes[0]));
-    out.int(Some(bytes[1]));
+    out.ints([line, bytes[0], bytes[1]]);
 }
 
 /// `name=value; name=value`.
@@ -140,7 +140,10 @@ fn mark_rows(desk: &Desk<'_>, read: &Read<'_>, out: &mut impl Cells) {
                 out.int(Some(first));
             });
             mark(desk, read, one, out);
-            out.same(&mut tail, |out| out.text(other.as_deref()));
+            match &other {
+                Some(other) => out.same(&mut tail, |out| out.text(Some(other))),
+                None => out.text(None),
+            }
             out.end();
         }
     }
@@ -262,5 +265,6 @@ pub fn in_words(desk: &Desk<'_>, one: &Trait) -> String {
 /// A stretch with any letter or digit in it: a word.
 pub fn is_word(text: &str, span: Span) -> bool {
     let text = span.of(text);
-    text.starts_with(|c: char| c.is_ascii_alphanumeric()) || text.chars().any(char::is_alphanumeric)
+    text.as_bytes().first().is_some_and(u8::is_ascii_alphanumeric)
+        || text.chars().any(char::is_alphanumeric)
 }
