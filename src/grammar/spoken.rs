@@ -134,7 +134,8 @@ pub fn said_twice(speech: &Speech, tokens: &mut [Token]) {
     let usable = |t: &Token| t.is_word && t.first != NO_WORD && t.kinds & speech.repeatable == 0;
     let mut i = 0;
     while i < tokens.len() {
-        if !usable(&tokens[i]) {
+        let near = &tokens[i + 1..tokens.len().min(i + 1 + MOST_WORDS)];
+        if !near.iter().any(|t| t.first == tokens[i].first) || !usable(&tokens[i]) {
             i += 1;
             continue;
         }

@@ -4,6 +4,7 @@
 use serde::Serialize;
 
 /// Adds a string.
+#[inline]
 pub(crate) fn text(text: &str, out: &mut Vec<u8>) {
     // Without an early end the look at the bytes takes many of them at once.
     let escapes =
@@ -39,13 +40,16 @@ pub(crate) fn pair([first, second]: [u64; 2], out: &mut Vec<u8>) {
     out.push(b']');
 }
 
-/// Adds a string under a name, which brings the signs before it: `,"area":`.
+/// Adds a string under a name, which brings the signs before it: `,"area":`. In place, the length of the name is
+/// known, and to copy it takes a store or two.
+#[inline(always)]
 pub(crate) fn field(name: &str, said: &str, out: &mut Vec<u8>) {
     out.extend_from_slice(name.as_bytes());
     text(said, out);
 }
 
 /// The same where there may be none.
+#[inline(always)]
 pub(crate) fn maybe(name: &str, said: Option<&str>, out: &mut Vec<u8>) {
     if let Some(said) = said {
         field(name, said, out);
