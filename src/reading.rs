@@ -255,12 +255,14 @@ impl<'a> Reader<'a> {
         evidence.sort_unstable();
         evidence.dedup();
         let mut out = Vec::with_capacity(tokens.len() * 2 + 1);
-        let mut at = 0;
+        let (mut at, mut upto) = (0, 0);
         for (token, &inside) in tokens.iter().zip(inside.iter()) {
             if token.span.start > at {
                 out.push(Segment { span: Span::new(at, token.span.start), fate: Fate::Space });
             }
-            let fate = self.fate(token, inside, evidence, named);
+            // Tokens come in order, and so does the evidence that starts before each.
+            upto += evidence[upto..].iter().take_while(|e| e.start <= token.span.start).count();
+            let fate = self.fate(token, inside, &evidence[..upto], named);
             out.push(Segment { span: token.span, fate });
             at = token.span.end;
         }
@@ -300,8 +302,7 @@ impl<'a> Reader<'a> {
     }
 }
 
-/// Whether some evidence holds `span`; evidence is sorted.
+/// Whether some evidence holds `span`; it is sorted, and none of it starts behind `span`.
 fn covered(evidence: &[Span], span: Span) -> bool {
-    let upto = evidence.partition_point(|e| e.start <= span.start);
-    evidence[..upto].iter().rev().take(8).any(|e| span.end <= e.end)
+    evidence.iter().rev().take(8).any(|e| span.end <= e.end)
 }

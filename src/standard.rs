@@ -92,7 +92,8 @@ pub fn traits_of(lexicon: &Lexicon, terms: &Terms, said: &Said, from: From, out:
     let written = record.get(Slot::Area).or(terms.bird);
     let (area, position) = placed(lexicon, terms, written, record);
     let polarity = polarity(terms, record.get(Slot::Polarity));
-    let optional = lexicon.topography.get(area).is_some_and(|a| a.optional);
+    let known = lexicon.topography.get(area);
+    let optional = known.is_some_and(|a| a.optional);
     let named = polarity == Polarity::Present && !optional || area == terms.bird;
     if aspect == terms.mark && named {
         return;
@@ -114,9 +115,7 @@ pub fn traits_of(lexicon: &Lexicon, terms: &Terms, said: &Said, from: From, out:
     } else {
         aspect
     };
-    let aspect = lexicon
-        .topography
-        .get(area)
+    let aspect = known
         .and_then(|a| a.reads)
         .filter(|(from, _)| *from == aspect)
         .map_or(aspect, |(_, to)| to);
@@ -137,7 +136,7 @@ pub fn traits_of(lexicon: &Lexicon, terms: &Terms, said: &Said, from: From, out:
         parts: said.parts,
         rule: from.rule,
     };
-    let parts: &[Name] = lexicon.topography.get(area).map_or(&[], |a| &a.resolves);
+    let parts: &[Name] = known.map_or(&[], |a| &a.resolves);
     if parts.is_empty() {
         add(out, one);
     } else {
@@ -247,6 +246,9 @@ fn add(out: &mut Vec<Trait>, one: Trait) {
 /// Drops "there is one" of a part that the note describes: its colour says as much.
 pub fn drop_bare_marks(terms: &Terms, traits: &mut Vec<Trait>) {
     let bare = |t: &Trait| t.aspect == terms.mark && t.polarity == Polarity::Present;
+    if !traits.iter().any(bare) {
+        return;
+    }
     let described: Vec<(u32, Name)> = traits
         .iter()
         .filter(|t| !bare(t) && t.aspect != terms.count && t.polarity == Polarity::Present)

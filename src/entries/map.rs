@@ -151,16 +151,17 @@ impl SourceMap {
     fn by_lines(&self, text: &str) -> Vec<Segment> {
         let mut out = Vec::new();
         for (n, piece) in self.segments.iter().enumerate() {
-            let end = self.segments.get(n + 1).map_or(text.len(), |next| next.text);
+            let next = self.segments.get(n + 1).map(|next| next.text);
+            let end = next.unwrap_or(text.len());
             out.push(*piece);
             let lines = memchr::memchr_iter(b'\n', &text.as_bytes()[piece.text..end]);
-            out.extend(lines.zip(1..).filter(|(at, _)| piece.text + at + 1 < end).map(
-                |(at, lines)| Segment {
-                    text: piece.text + at + 1,
-                    source: piece.source.saturating_add(at as u64 + 1),
-                    line: piece.line.saturating_add(lines),
-                },
-            ));
+            let behind = |(at, lines): (usize, u64)| Segment {
+                text: piece.text + at + 1,
+                source: piece.source.saturating_add(at as u64 + 1),
+                line: piece.line.saturating_add(lines),
+            };
+            // Where the next piece starts, it says itself what its line is.
+            out.extend(lines.zip(1..).map(behind).filter(|s| Some(s.text) != next));
         }
         out
     }

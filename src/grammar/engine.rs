@@ -8,16 +8,16 @@
 //! Nothing is allocated while rules run: what is remembered and what is kept lie in a [`Scratch`] that
 //! is used for note after note.
 
-use super::plan::{Class, Entry, Plan};
+use super::plan::{Class, Entry, MOST_WAYS, Plan};
 use super::tokens::{NO_WORD, Token};
-use super::yields::{Kept, Place, UNKEPT, place, yielded};
+use super::yields::{Kept, Place, Product, UNKEPT, multiplied, place, yielded};
 use crate::lexicon::Lexicon;
 use crate::lexicon::kinds::KindId;
 use crate::lexicon::names::Name;
 use crate::lexicon::record::{Record, Said};
 use crate::lexicon::vocabulary::WordId;
 use crate::rules::program::{self, Op, Program, Set, SetId, StepId, Walk, WalkId};
-use crate::rules::tree::{NONE, NodeId};
+use crate::rules::tree::NodeId;
 use crate::rules::{Rules, Yield};
 use crate::span::Span;
 use std::ops::Range;
@@ -77,12 +77,12 @@ struct Best(u32);
 impl Best {
     const NONE: Self = Self(0);
 
-    /// The most ways that a tree can have; more are refused nowhere near.
-    const WAYS: u32 = 0xffff;
-
-    fn new(end: usize, way: u32) -> Self {
-        let end = u32::try_from(end).unwrap_or(0) + 1;
-        Self((end << 16) | Self::WAYS.saturating_sub(way))
+    /// What ends at `end` with the way of that rank; none where the rank is 0.
+    #[inline(always)]
+    const fn new(end: usize, rank: u32) -> Self {
+        // Without a branch: whether something ends is hard to foretell.
+        let found = (end as u32 + 1) << 16 | rank;
+        Self(if rank == 0 { 0 } else { found })
     }
 
     const fn is_none(self) -> bool {
@@ -95,7 +95,7 @@ impl Best {
     }
 
     const fn way(self) -> usize {
-        (Self::WAYS - (self.0 & Self::WAYS)) as usize
+        (MOST_WAYS - (self.0 & MOST_WAYS)) as usize
     }
 }
 
@@ -214,9 +214,7 @@ impl<'a> Engine<'a> {
     #[inline(always)]
     fn entry(&mut self, node: NodeId, at: usize, best: &mut Best) -> Entry {
         let entry = self.plan.entry(self.program, node, self.classes[at]);
-        if entry.end != NONE {
-            *best = (*best).max(Best::new(at, entry.end));
-        }
+        *best = (*best).max(Best::new(at, entry.end));
         entry
     }
 
@@ -342,15 +340,38 @@ impl<'a> Engine<'a> {
         }
         self.walk(self.program.ways[rule][way], there.start, UNKEPT, depth);
         let kept = &mut *self.kept;
-        if let Yield::Var(name) = yields
-            && kept[from..].iter().all(|k| usize::from(k.of) == *name)
-        {
-            // All that was kept is what it yields, and lies where it should.
-            kept[from..].iter_mut().for_each(|k| k.of = of);
+        let upto = kept.len();
+        let alone = match yields {
+            Yield::Var(name) => Some(*name),
+            Yield::Product(items) => match Product::of(items, &kept[from..]) {
+                Product::Kept(name) => Some(name),
+                Product::Of(items) => {
+                    multiplied(kept, items, &(from..upto), of);
+                    None
+                }
+            },
+            yields => {
+                yielded(kept, yields, &(from..upto), of);
+                None
+            }
+        };
+        if let Some(name) = alone {
+            // All that is kept under that name is what it yields; most often that is all there is, and lies
+            // where it should.
+            let own = |k: &Kept| usize::from(k.of) == name;
+            let mut to = from;
+            for at in from..upto {
+                if own(&kept[at]) {
+                    if to != at {
+                        kept[to] = kept[at];
+                    }
+                    kept[to].of = of;
+                    to += 1;
+                }
+            }
+            kept.truncate(to);
             return;
         }
-        let upto = kept.len();
-        yielded(kept, yields, &(from..upto), of);
         kept.copy_within(upto.., from);
         kept.truncate(kept.len() - (upto - from));
     }
@@ -387,7 +408,7 @@ impl<'a> Engine<'a> {
                     // What is passed over needs no call.
                     at = match program.walks[item as usize] {
                         Walk::Fits(step) => self.fits(step, at)?,
-                        Walk::Opt(step, _) if !self.may(step, at) => at,
+                        Walk::Opt(step, _) | Walk::Star(step, _) if !self.may(step, at) => at,
                         _ => self.walk(item, at, into, depth)?,
                     };
                 }

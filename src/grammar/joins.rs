@@ -4,8 +4,8 @@
 //! does and the other is a word of grammar. Two words are joined where the whole is a word for a
 //! mark and one of the halves is none that matters.
 
+use super::known::Known;
 use super::repair::{Repair, Why};
-use super::tokens::NO_WORD;
 use crate::lexicon::Lexicon;
 use crate::lexicon::kinds::KindSet;
 use crate::lexicon::vocabulary::{WordId, normalise_into};
@@ -20,18 +20,17 @@ pub(super) const LONGEST_MENDED: usize = 64;
 /// The shortest half.
 const LEAST_HALF: usize = 2;
 
-/// Parts and joins words; `ids` and `words` stay in step. Of two halves one must be of a kind in `worth`.
+/// Parts and joins words; `known` and `words` stay in step. Of two halves one must be of a kind in `worth`.
 pub fn mend_joins(
     text: &str,
     words: &mut Vec<Word>,
-    ids: &mut Vec<WordId>,
+    known: &mut Vec<Known>,
     lexicon: &Lexicon,
     worth: KindSet,
     repairs: &mut Vec<Repair>,
 ) {
     // A word that is none by itself is unknown, or half of something: "nut".
-    let odd = |id: WordId| id == NO_WORD || alone(lexicon, id) == 0;
-    if !ids.iter().zip(words.iter()).any(|(&id, w)| is_letters(w) && odd(id)) {
+    if !known.iter().zip(words.iter()).any(|(known, w)| known.odd && is_letters(w)) {
         return;
     }
     let mut scratch = String::new();
@@ -41,14 +40,14 @@ pub fn mend_joins(
             i += 1;
             continue;
         }
-        if let Some((span, whole)) = joined(text, words, ids, i, lexicon, &mut scratch) {
+        if let Some((span, whole)) = joined(text, words, known, i, lexicon, &mut scratch) {
             let read_as = lexicon.vocabulary.word_text(whole).to_owned();
             repairs.push(Repair { span, read_as, why: Why::Joined });
             words[i].span = span;
-            ids[i] = whole;
+            known[i] = Known::of(lexicon, whole);
             words.remove(i + 1);
-            ids.remove(i + 1);
-        } else if !is_known(lexicon, ids[i])
+            known.remove(i + 1);
+        } else if !known[i].starts
             && let Some((at, first, second)) =
                 parted(words[i].span.of(text), lexicon, worth, &mut scratch)
         {
@@ -57,10 +56,10 @@ pub fn mend_joins(
             let read_as = format!("{} {}", text_of(first), text_of(second));
             repairs.push(Repair { span, read_as, why: Why::Split });
             words[i].span = Span::new(span.start, span.start + at);
-            ids[i] = first;
+            known[i] = Known::of(lexicon, first);
             let rest = Word { span: Span::new(span.start + at, span.end), class: words[i].class };
             words.insert(i + 1, rest);
-            ids.insert(i + 1, second);
+            known.insert(i + 1, Known::of(lexicon, second));
             i += 1;
         }
         i += 1;
@@ -71,42 +70,26 @@ const fn is_letters(word: &Word) -> bool {
     matches!(word.class, Class::Letters)
 }
 
-/// Whether the word is one of the vocabulary's, alone or as the start of something longer.
-fn is_known(lexicon: &Lexicon, id: WordId) -> bool {
-    id != NO_WORD
-        && (lexicon.vocabulary.starts_form(id)
-            || lexicon.vocabulary.starts_form(lexicon.vocabulary.base(id)))
-}
-
-/// The kinds a word has by itself.
-fn alone(lexicon: &Lexicon, id: WordId) -> KindSet {
-    let vocabulary = &lexicon.vocabulary;
-    vocabulary.kinds(vocabulary.step(0, id))
-        | vocabulary.kinds(vocabulary.step(0, vocabulary.base(id)))
-}
-
 /// The whole of the word at `i` and the next, if they should be one.
 fn joined(
     text: &str,
     words: &[Word],
-    ids: &[WordId],
+    known: &[Known],
     i: usize,
     lexicon: &Lexicon,
     scratch: &mut String,
 ) -> Option<(Span, WordId)> {
     let next = words.get(i + 1).filter(|w| is_letters(w))?;
     let (a, b) = (words[i].span, next.span);
-    let adds_nothing =
-        |at: usize| !is_known(lexicon, ids[at]) || alone(lexicon, ids[at]) & !lexicon.ordinary == 0;
     let length = whole_len(a, b);
     if b.start != a.end + 1 || !(LEAST_LETTERS..=LONGEST_MENDED).contains(&length) {
         return None;
     }
-    if !adds_nothing(i) && !adds_nothing(i + 1) {
+    if !known[i].says_nothing && !known[i + 1].says_nothing {
         return None;
     }
     let vocabulary = &lexicon.vocabulary;
-    if vocabulary.step(vocabulary.step(0, ids[i]), ids[i + 1]) != 0 {
+    if vocabulary.step(vocabulary.step(0, known[i].id), known[i + 1].id) != 0 {
         return None;
     }
     let whole = [a.of(text), b.of(text)].concat();

@@ -3,6 +3,7 @@
 pub mod birds;
 pub mod engine;
 pub mod joins;
+pub mod known;
 pub mod nearest;
 pub mod paths;
 pub mod plan;

@@ -42,13 +42,16 @@ pub struct Entry {
     first: u32,
     /// One past the last of them.
     last: u32,
-    /// The first way to say a rule that ends here, or [`NONE`].
+    /// The rank of the first way to say a rule that ends here: [`MOST_WAYS`] less its number; 0 for none.
     pub end: u32,
 }
 
+/// The most ways that a tree can have; none comes near.
+pub const MOST_WAYS: u32 = 0xffff;
+
 impl Entry {
     /// Nothing to try.
-    const EMPTY: Self = Self { first: 0, last: 0, end: NONE };
+    const EMPTY: Self = Self { first: 0, last: 0, end: 0 };
 
     /// The places of what to try.
     #[inline]
@@ -70,9 +73,12 @@ pub struct Plan {
     /// By class a bit for each set that a gate asks for.
     bits: Vec<u64>,
     width: usize,
-    /// By class and node where its entry lies; 0 for what was not worked out yet. The entries themselves
-    /// lie side by side, since a list of them by class and node would be mostly holes.
+    /// By node and class where its entry lies; 0 for what was not worked out yet. The entries themselves
+    /// lie side by side, since a list of them by node and class would be mostly holes. Common words come
+    /// early and are of the first classes, so that those of a node that matter share a line of the cache.
     places: Vec<u16>,
+    /// How many classes there is room for at each node: a power of two.
+    room: usize,
     entries: Vec<Entry>,
     nodes: usize,
     acts: Vec<Act>,
@@ -105,6 +111,7 @@ impl Plan {
             self.seen.resize(SEEN, Default::default());
             self.width = program.sets.len().div_ceil(u64::BITS as usize);
             self.nodes = program.nodes.len();
+            self.room = 0;
             self.add(program, Set::default());
         }
     }
@@ -153,8 +160,27 @@ impl Plan {
                 self.bits[from + set / 64] |= 1 << (set % 64);
             }
         }
-        self.places.resize(self.places.len() + self.nodes, 0);
+        self.make_room();
         class
+    }
+
+    /// Lays the places out anew where another class has no room.
+    fn make_room(&mut self) {
+        let (had, room) = (self.room, self.words.len().next_power_of_two().max(64));
+        if room > had {
+            let mut places = vec![0; self.nodes * room];
+            for (new, old) in
+                places.chunks_exact_mut(room).zip(self.places.chunks_exact(had.max(1)))
+            {
+                new[..had].copy_from_slice(&old[..had]);
+            }
+            (self.places, self.room) = (places, room);
+        }
+    }
+
+    #[inline]
+    fn place(&self, node: NodeId, class: Class) -> usize {
+        node as usize * self.room + usize::from(class)
     }
 
     /// Whether words of a class are in a set that a gate asks for.
@@ -178,7 +204,7 @@ impl Plan {
     /// What a node comes to where a word of that class stands.
     #[inline]
     pub fn entry(&mut self, program: &Program, node: NodeId, class: Class) -> Entry {
-        match self.places[usize::from(class) * self.nodes + node as usize] {
+        match self.places[self.place(node, class)] {
             0 => self.work_out(program, node, class),
             known => self.entries[usize::from(known)],
         }
@@ -190,10 +216,12 @@ impl Plan {
         let mut end = NONE;
         self.gather(program, node, class, &mut end);
         let small = |n: usize| u32::try_from(n).unwrap_or(NONE);
+        let end = if end == NONE { 0 } else { MOST_WAYS.saturating_sub(end) };
         let made = Entry { first: small(first), last: small(self.acts.len()), end };
         // Where there are too many, this one is worked out anew each time, until all are forgotten.
         if let Ok(place) = u16::try_from(self.entries.len()) {
-            self.places[usize::from(class) * self.nodes + node as usize] = place;
+            let at = self.place(node, class);
+            self.places[at] = place;
             self.entries.push(made);
         }
         made

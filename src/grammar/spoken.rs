@@ -134,6 +134,11 @@ pub fn said_twice(speech: &Speech, tokens: &mut [Token]) {
     let usable = |t: &Token| t.is_word && t.first != NO_WORD && t.kinds & speech.repeatable == 0;
     let mut i = 0;
     while i < tokens.len() {
+        let near = &tokens[i + 1..tokens.len().min(i + 1 + MOST_WORDS)];
+        if !near.iter().any(|t| t.first == tokens[i].first) || !usable(&tokens[i]) {
+            i += 1;
+            continue;
+        }
         let twice = (1..=MOST_WORDS).rev().find(|&n| {
             i + 2 * n <= tokens.len()
                 && (i..i + n).all(|a| {

@@ -5,6 +5,7 @@
 //! bird; what stays unknown stays unknown.
 
 use super::joins::mend_joins;
+use super::known::{Known, Lookup};
 use super::repair::{Repair, Why};
 use super::spelling::{Forms, Mended, mend};
 use super::spoken::{Speech, numbers, said_twice, taken_back};
@@ -13,7 +14,7 @@ use crate::lexicon::context::Neighbours;
 use crate::lexicon::kinds::{KindId, KindSet};
 use crate::lexicon::names::Name;
 use crate::lexicon::sense::Sense;
-use crate::lexicon::vocabulary::{Node, WordId, normalise_into};
+use crate::lexicon::vocabulary::{Node, WordId};
 use crate::span::Span;
 use crate::words::{Class, Word, words_into};
 use std::sync::OnceLock;
@@ -123,9 +124,12 @@ impl Basics {
 #[derive(Clone, Debug, Default)]
 pub struct Scratch {
     words: Vec<Word>,
-    ids: Vec<WordId>,
+    /// What is known of each.
+    known: Vec<Known>,
+    lookup: Lookup,
     limits: Vec<(usize, usize)>,
-    lower: String,
+    /// Tokens whose readings hang on what stands beside them.
+    bound: Vec<usize>,
     mended: Mended,
 }
 
@@ -137,19 +141,26 @@ pub fn tokens_into(
     scratch: &mut Scratch,
     out: &mut Vec<Token>,
 ) -> Vec<Repair> {
-    let Scratch { words, ids, limits, lower, mended: known } = scratch;
+    let Scratch { words, known, lookup, limits, bound, mended: mended_before } = scratch;
     let mut repairs = Vec::new();
     words_into(text, words);
-    look_up(text, words, lexicon, lower, ids);
+    known.clear();
+    known.extend(words.iter().map(|word| match word.class {
+        Class::Letters | Class::Digits | Class::Symbol | Class::Question => {
+            lookup.word(text, word.span, lexicon)
+        }
+        _ => Known::NONE,
+    }));
     let worth = lexicon.mendable | basics.number;
-    mend_joins(text, words, ids, lexicon, worth, &mut repairs);
-    group(text, words, ids, lexicon, basics, limits, out);
+    mend_joins(text, words, known, lexicon, worth, &mut repairs);
+    let grouping = Grouping { text, lexicon, basics };
+    grouping.group(words, known, limits, bound, out);
     let mut mended_spans: Vec<Span> = Vec::new();
     for _ in 0..MOST_ROUNDS {
         if !out.iter().any(|t| t.kinds == basics.unknown) {
             break;
         }
-        let mended = mend(text, lexicon, basics, out, known);
+        let mended = mend(text, lexicon, basics, out, mended_before);
         if mended.is_empty() {
             break;
         }
@@ -157,10 +168,11 @@ pub fn tokens_into(
         // are grouped again and looked at once more.
         for &(at, word) in &mended {
             let span = out[at].span;
-            ids[words.partition_point(|w| w.span.start < span.start)] = word;
+            let at = words.partition_point(|w| w.span.start < span.start);
+            known[at] = Known::of(lexicon, word);
             mended_spans.push(span);
         }
-        group(text, words, ids, lexicon, basics, limits, out);
+        grouping.group(words, known, limits, bound, out);
     }
     for token in out.iter_mut().filter(|_| !mended_spans.is_empty()) {
         let holds = |s: &Span| token.span.start <= s.start && s.end <= token.span.end;
@@ -208,123 +220,145 @@ fn read_as(lexicon: &Lexicon, basics: &Basics, token: &Token) -> String {
     }
 }
 
-/// Groups words into the longest forms. A form of several words whose readings are all ruled out by
-/// what stands beside it gives way to a shorter one.
-fn group(
-    text: &str,
-    words: &[Word],
-    ids: &[WordId],
-    lexicon: &Lexicon,
-    basics: &Basics,
-    limits: &mut Vec<(usize, usize)>,
-    out: &mut Vec<Token>,
-) {
-    limits.clear();
-    for _ in 0..MOST_ROUNDS {
-        out.clear();
-        let mut at = 0;
-        while at < words.len() {
-            let most = limits.iter().find(|l| l.0 == at).map_or(words.len(), |l| l.1);
-            let (token, next) = longest(text, &words[..most], &ids[..most], at, lexicon, basics);
-            out.push(token);
-            at = next;
-        }
-        apply_contexts(lexicon, out);
-        let known = limits.len();
-        for token in out.iter().filter(|t| t.kinds == 0) {
-            let start = words.partition_point(|w| w.span.start < token.span.start);
-            let end = words.partition_point(|w| w.span.end <= token.span.end);
-            if end > start + 1 {
-                limits.retain(|l| l.0 != start);
-                limits.push((start, end - 1));
-            }
-        }
-        if limits.len() == known {
-            break;
-        }
-    }
+/// What words are grouped with.
+#[derive(Clone, Copy)]
+struct Grouping<'a> {
+    text: &'a str,
+    lexicon: &'a Lexicon,
+    basics: &'a Basics,
 }
 
-/// The number of each word, [`NO_WORD`] for signs and unknown words.
-fn look_up(
-    text: &str,
-    words: &[Word],
-    lexicon: &Lexicon,
-    lower: &mut String,
-    ids: &mut Vec<WordId>,
-) {
-    let vocabulary = &lexicon.vocabulary;
-    ids.clear();
-    ids.extend(words.iter().map(|word| {
-        if !matches!(word.class, Class::Letters | Class::Digits | Class::Symbol | Class::Question) {
-            return NO_WORD;
+impl Grouping<'_> {
+    /// Groups words into the longest forms. A form of several words whose readings are all ruled out by
+    /// what stands beside it gives way to a shorter one.
+    fn group(
+        self,
+        words: &[Word],
+        known: &[Known],
+        limits: &mut Vec<(usize, usize)>,
+        bound: &mut Vec<usize>,
+        out: &mut Vec<Token>,
+    ) {
+        limits.clear();
+        for _ in 0..MOST_ROUNDS {
+            out.clear();
+            bound.clear();
+            let mut at = 0;
+            while at < words.len() {
+                let most = limits.iter().find(|l| l.0 == at).map_or(words.len(), |l| l.1);
+                let form = self.longest(&words[..most], &known[..most], at);
+                if form.bound {
+                    bound.push(out.len());
+                }
+                out.push(self.token(words, known, at, form));
+                at = form.end;
+            }
+            apply_contexts(self.lexicon, bound, out);
+            let before = limits.len();
+            for token in out.iter().filter(|t| t.kinds == 0) {
+                let start = words.partition_point(|w| w.span.start < token.span.start);
+                let end = words.partition_point(|w| w.span.end <= token.span.end);
+                if end > start + 1 {
+                    limits.retain(|l| l.0 != start);
+                    limits.push((start, end - 1));
+                }
+            }
+            if limits.len() == before {
+                break;
+            }
         }
-        let written = word.span.of(text);
-        // Most words stand there as they are looked up.
-        let form = if written.bytes().all(|b| b.is_ascii_lowercase()) {
-            written
+    }
+
+    /// The longest form that starts at a word; where there is none, the word by itself.
+    fn longest(self, words: &[Word], known: &[Known], at: usize) -> Form {
+        let first = &known[at];
+        let alone = Form { node: first.node, end: at + 1, kinds: first.kinds, bound: first.bound };
+        let Some(next) = known.get(at + 1) else { return alone };
+        if !first.may_go_on(next) && words[at + 1].class != Class::Hyphen {
+            return alone;
+        }
+        let own = self.walk(words, known, at, first.id, KindSet::MAX);
+        // A bent verb starts the forms of the verb it is bent from, too.
+        let base = self.lexicon.vocabulary.base(first.id);
+        let bent = if base == first.id {
+            None
         } else {
-            normalise_into(written, lower);
-            &*lower
+            self.walk(words, known, at, base, self.lexicon.vocabulary.verbs)
         };
-        let known = vocabulary.word(form);
-        let known =
-            known.or_else(|| form.strip_suffix("'s").and_then(|stem| vocabulary.word(stem)));
-        known.unwrap_or(NO_WORD)
-    }));
-}
-
-fn longest(
-    text: &str,
-    words: &[Word],
-    ids: &[WordId],
-    at: usize,
-    lexicon: &Lexicon,
-    basics: &Basics,
-) -> (Token, usize) {
-    let vocabulary = &lexicon.vocabulary;
-    let all = KindSet::MAX;
-    let mut best = walk(words, ids, at, ids[at], all, lexicon);
-    // A bent verb starts the forms of the verb it is bent from, too.
-    if ids[at] != NO_WORD {
-        let base = vocabulary.base(ids[at]);
-        if base != ids[at] {
-            let bent = walk(words, ids, at, base, vocabulary.verbs, lexicon);
-            if bent.is_some_and(|b| best.is_none_or(|own| b.end > own.end)) {
-                best = bent;
-            }
+        match (own, bent) {
+            (Some(own), Some(bent)) if bent.end > own.end => bent,
+            (Some(own), _) => own,
+            (None, Some(bent)) => bent,
+            (None, None) => alone,
         }
     }
-    let word = words[at];
-    let mut token = Token {
-        span: word.span,
-        kinds: 0,
-        node: 0,
-        first: ids[at],
-        last: ids[at],
-        number: None,
-        why: None,
-        is_word: matches!(word.class, Class::Letters | Class::Digits),
-    };
-    if word.class == Class::Digits {
-        token.kinds = basics.number;
-        token.number = word.span.of(text).replace(',', ".").parse().ok();
-    }
-    if let Some(form) = best {
-        token.span = word.span.join(words[form.end - 1].span);
-        // A sign that is also a term ("?" as a doubt) stays the sign it is.
-        token.kinds |= form.kinds | basics.sign(word.class);
-        token.node = form.node;
-        token.last = ids[form.end - 1];
-        return (token, form.end);
-    }
-    if token.kinds == 0 {
-        token.kinds = match word.class {
-            Class::Letters => basics.unknown,
-            class => basics.sign(class),
+
+    /// The token of a form that was found.
+    fn token(self, words: &[Word], known: &[Known], at: usize, form: Form) -> Token {
+        let word = words[at];
+        let mut token = Token {
+            span: word.span,
+            kinds: 0,
+            node: 0,
+            first: known[at].id,
+            last: known[at].id,
+            number: None,
+            why: None,
+            is_word: matches!(word.class, Class::Letters | Class::Digits),
         };
+        if word.class == Class::Digits {
+            token.kinds = self.basics.number;
+            token.number = word.span.of(self.text).replace(',', ".").parse().ok();
+        }
+        if form.kinds != 0 {
+            token.span = word.span.join(words[form.end - 1].span);
+            // A sign that is also a term ("?" as a doubt) stays the sign it is.
+            token.kinds |= form.kinds | self.basics.sign(word.class);
+            token.node = form.node;
+            token.last = known[form.end - 1].id;
+        } else if token.kinds == 0 {
+            token.kinds = match word.class {
+                Class::Letters => self.basics.unknown,
+                class => self.basics.sign(class),
+            };
+        }
+        token
     }
-    (token, at + 1)
+
+    /// The longest form that starts at `at`, its first word taken to be `first`, of some kind in `among`.
+    fn walk(
+        self,
+        words: &[Word],
+        known: &[Known],
+        at: usize,
+        first: WordId,
+        among: KindSet,
+    ) -> Option<Form> {
+        let vocabulary = &self.lexicon.vocabulary;
+        if first == NO_WORD {
+            return None;
+        }
+        let mut node = vocabulary.step(0, first);
+        let mut best = None;
+        let mut i = at + 1;
+        while node != 0 {
+            let kinds = vocabulary.kinds(node) & among;
+            if kinds != 0 {
+                best = Some((node, i, kinds));
+            }
+            while words.get(i).is_some_and(|w| w.class == Class::Hyphen) {
+                i += 1;
+            }
+            match known.get(i) {
+                Some(next) if next.id != NO_WORD => node = vocabulary.step(node, next.id),
+                _ => break,
+            }
+            i += 1;
+        }
+        let (node, end, kinds) = best?;
+        let bound = vocabulary.senses(node).iter().any(|s| s.bound());
+        Some(Form { node, end, kinds, bound })
+    }
 }
 
 /// A form found in a text.
@@ -333,49 +367,16 @@ struct Form {
     node: Node,
     /// One past its last word.
     end: usize,
+    /// None where there is no form.
     kinds: KindSet,
+    /// Whether its readings hang on what stands beside it.
+    bound: bool,
 }
 
-/// The longest form that starts at `at`, its first word taken to be `first`, of some kind in `among`.
-fn walk(
-    words: &[Word],
-    ids: &[WordId],
-    at: usize,
-    first: WordId,
-    among: KindSet,
-    lexicon: &Lexicon,
-) -> Option<Form> {
-    let vocabulary = &lexicon.vocabulary;
-    if first == NO_WORD {
-        return None;
-    }
-    let mut node = vocabulary.step(0, first);
-    let mut best = None;
-    let mut i = at + 1;
-    while node != 0 {
-        let kinds = vocabulary.kinds(node) & among;
-        if kinds != 0 {
-            best = Some(Form { node, end: i, kinds });
-        }
-        while words.get(i).is_some_and(|w| w.class == Class::Hyphen) {
-            i += 1;
-        }
-        match ids.get(i) {
-            Some(&next) if next != NO_WORD => node = vocabulary.step(node, next),
-            _ => break,
-        }
-        i += 1;
-    }
-    best
-}
-
-/// Takes away the readings that their surroundings rule out.
-fn apply_contexts(lexicon: &Lexicon, tokens: &mut [Token]) {
-    for i in 0..tokens.len() {
+/// Takes away the readings that their surroundings rule out, of the tokens whose readings hang on them.
+fn apply_contexts(lexicon: &Lexicon, bound: &[usize], tokens: &mut [Token]) {
+    for &i in bound {
         let senses = lexicon.vocabulary.senses(tokens[i].node);
-        if !senses.iter().any(|s| s.bound()) {
-            continue;
-        }
         let before = i.checked_sub(1).map(|b| (tokens[b].kinds, tokens[b].last));
         let after = tokens.get(i + 1).map(|t| (t.kinds, t.first));
         let near = |list: &Neighbours, side: Option<(KindSet, WordId)>| {

@@ -32,6 +32,44 @@ pub struct Kept {
     pub of: u16,
 }
 
+/// What a product of records comes to where some of its parts are empty, which leaves the others as they are.
+pub enum Product<'y> {
+    /// To one part that yields no more than what was kept under that number.
+    Kept(usize),
+    /// To these parts, the first of which is not empty.
+    Of(&'y [Yield]),
+}
+
+impl<'y> Product<'y> {
+    /// That of `items`, of which at most the first ones and the last ones are left out.
+    pub fn of(items: &'y [Yield], kept: &[Kept]) -> Self {
+        let is_kept = |name: usize| kept.iter().any(|k| usize::from(k.of) == name);
+        let empty = |item: &Yield| match item {
+            Yield::Folded(name) | Yield::OrEmpty(name) => !is_kept(*name),
+            _ => false,
+        };
+        let mut items = items;
+        while let [first, rest @ ..] = items
+            && !rest.is_empty()
+            && empty(first)
+        {
+            items = rest;
+        }
+        while let [rest @ .., last] = items
+            && !rest.is_empty()
+            && empty(last)
+        {
+            items = rest;
+        }
+        match items {
+            [Yield::Var(name)] => Self::Kept(*name),
+            // It is kept: else there was nothing to leave out, or it is left as the last.
+            [Yield::OrEmpty(name)] if is_kept(*name) => Self::Kept(*name),
+            _ => Self::Of(items),
+        }
+    }
+}
+
 /// The number of what is kept under none.
 pub const UNKEPT: u16 = u16::MAX;
 
@@ -82,14 +120,20 @@ pub fn yielded(all: &mut Vec<Kept>, yields: &Yield, kept: &Range<usize>, of: u16
             all.push(Kept { said, of });
         }
         Yield::Sum(items) => items.iter().for_each(|item| yielded(all, item, kept, of)),
-        Yield::Product(items) => {
-            let from = all.len();
-            let Some((first, others)) = items.split_first() else { return };
-            yielded(all, first, kept, of);
-            for item in others {
-                product(all, from, item, kept, of);
-            }
-        }
+        Yield::Product(items) => match Product::of(items, &all[kept.clone()]) {
+            Product::Kept(name) => yielded(all, &Yield::Var(name), kept, of),
+            Product::Of(items) => multiplied(all, items, kept, of),
+        },
+    }
+}
+
+/// Puts each of what the first of `items` yields, merged with each of the others, behind the last record.
+pub fn multiplied(all: &mut Vec<Kept>, items: &[Yield], kept: &Range<usize>, of: u16) {
+    let from = all.len();
+    let Some((first, others)) = items.split_first() else { return };
+    yielded(all, first, kept, of);
+    for item in others {
+        product(all, from, item, kept, of);
     }
 }
 

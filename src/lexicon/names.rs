@@ -30,11 +30,13 @@ impl Name {
     pub const NONE: Self = Self(0);
 
     /// Whether there is an id.
+    #[inline]
     pub const fn is_some(self) -> bool {
         self.0 != 0
     }
 
     /// This id, or the other where there is none.
+    #[inline]
     #[must_use]
     pub const fn or(self, other: Self) -> Self {
         if self.is_some() { self } else { other }

@@ -68,6 +68,11 @@ pub struct Vocabulary {
     growing: Vec<(Node, Sense)>,
 }
 
+/// The bit of a word among sixty-four, for a quick look at whether some words may hold it.
+pub const fn among(word: WordId) -> u64 {
+    1 << (word.wrapping_mul(0x9e37_79b1) >> 26)
+}
+
 /// Brings a word to the form it is looked up in: lower case, straight apostrophes.
 pub fn normalise_into(word: &str, out: &mut String) {
     out.clear();
@@ -152,6 +157,15 @@ impl Vocabulary {
         }
         let found = self.branch_words[own.clone()].binary_search(&word);
         found.map_or(0, |at| self.branches[own.start + at])
+    }
+
+    /// The words with which forms may go on from a node, each as its bit of [`among`].
+    pub fn goes_on(&self, node: Node) -> u64 {
+        if node != 0 && !self.growing_branches.is_empty() {
+            return u64::MAX;
+        }
+        let words = &self.branch_words[run(&self.branch_starts, node)];
+        words.iter().fold(0, |all, &word| all | among(word))
     }
 
     /// The word that a bent verb is bent from; the word itself if it is none.

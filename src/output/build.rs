@@ -118,7 +118,7 @@ impl<'a> Analyst<'a> {
         let yardsticks = self.yardsticks(text, &reading);
         let mut traits = std::mem::take(&mut reading.traits);
         let topography = &self.knowledge.lexicon.topography;
-        traits.sort_by_key(|t| {
+        traits.sort_by_cached_key(|t| {
             (t.bird, topography.order(t.area), self.aspect_order(t), t.parts.hull())
         });
         let birds = 1..=reading.birds;

@@ -5,6 +5,7 @@ use super::digits::Digits;
 use serde::Serialize;
 
 /// Adds a string.
+#[inline]
 pub(crate) fn text(text: &str, out: &mut Vec<u8>) {
     if has_escapes(text.as_bytes()) {
         value(text, out);
@@ -80,7 +81,9 @@ pub(crate) fn pair([first, second]: [u64; 2], out: &mut Vec<u8>) {
     out.extend_from_slice(list.bytes());
 }
 
-/// Adds a string under a name, which brings the signs before it: `,"area":`.
+/// Adds a string under a name, which brings the signs before it: `,"area":`. In place, the length of the name is
+/// known, and to copy it takes a store or two.
+#[inline(always)]
 pub(crate) fn field(name: &str, said: &str, out: &mut Vec<u8>) {
     out.extend_from_slice(name.as_bytes());
     text(said, out);
@@ -93,6 +96,7 @@ pub(crate) fn word(name: &str, said: &str, out: &mut Vec<u8>) {
 }
 
 /// As [`field`], where there may be none.
+#[inline(always)]
 pub(crate) fn maybe(name: &str, said: Option<&str>, out: &mut Vec<u8>) {
     if let Some(said) = said {
         field(name, said, out);
