@@ -8,7 +8,7 @@
 //! Nothing is allocated while rules run: what is remembered and what is kept lie in a [`Scratch`] that
 //! is used for note after note.
 
-use super::plan::{Class, Entry, MOST_WAYS, Plan};
+use super::plan::{Ask, Asked, Class, Entry, MOST_WAYS, Plan};
 use super::tokens::{NO_WORD, Token};
 use super::yields::{Kept, Place, Product, UNKEPT, multiplied, place, yielded};
 use crate::lexicon::Lexicon;
@@ -16,6 +16,7 @@ use crate::lexicon::kinds::KindId;
 use crate::lexicon::names::Name;
 use crate::lexicon::record::{Record, Said};
 use crate::lexicon::vocabulary::WordId;
+use crate::rules::needs::Needed;
 use crate::rules::program::{self, Op, Program, Set, SetId, StepId, Walk, WalkId};
 use crate::rules::tree::NodeId;
 use crate::rules::{Rules, Yield};
@@ -60,7 +61,7 @@ pub struct Scratch {
     /// The class of each token, and of the end behind them.
     classes: Vec<Class>,
     /// For each of them which of what rules need stands there or comes behind it.
-    ahead: Vec<u128>,
+    ahead: Vec<Needed>,
     /// For each place each phrase: the round in which it was tried, and how it went. Entries of
     /// earlier rounds count as untried, so nothing has to be cleared.
     memo: Vec<u64>,
@@ -79,9 +80,9 @@ impl Best {
 
     /// What ends at `end` with the way of that rank; none where the rank is 0.
     #[inline(always)]
-    const fn new(end: usize, rank: u32) -> Self {
+    const fn new(end: usize, rank: u16) -> Self {
         // Without a branch: whether something ends is hard to foretell.
-        let found = (end as u32 + 1) << 16 | rank;
+        let found = (end as u32 + 1) << 16 | rank as u32;
         Self(if rank == 0 { 0 } else { found })
     }
 
@@ -95,7 +96,7 @@ impl Best {
     }
 
     const fn way(self) -> usize {
-        (MOST_WAYS - (self.0 & MOST_WAYS)) as usize
+        (MOST_WAYS - self.0 as u16) as usize
     }
 }
 
@@ -108,7 +109,7 @@ pub struct Engine<'a> {
     tokens: &'a [Token],
     plan: &'a mut Plan,
     classes: &'a [Class],
-    ahead: &'a [u128],
+    ahead: &'a [Needed],
     memo: &'a mut [u64],
     round: u32,
     kept: &'a mut Vec<Kept>,
@@ -132,10 +133,10 @@ impl<'a> Engine<'a> {
         let looks = tokens.iter().map(|t| (t.kinds, t.node, single_word(t)));
         plan.classes(program, looks, |at| seen_as(lexicon, program, region, &tokens[at]), classes);
         ahead.clear();
-        ahead.resize(classes.len(), 0);
-        let mut all = 0;
+        ahead.resize(classes.len(), Needed::default());
+        let mut all = Needed::default();
         for (ahead, &class) in ahead.iter_mut().zip(classes.iter()).rev() {
-            all |= plan.meets(class);
+            all = all.or(plan.meets(class));
             *ahead = all;
         }
         let slots = program.trees.len() * (tokens.len() + 1);
@@ -227,8 +228,8 @@ impl<'a> Engine<'a> {
             let ahead = self.ahead[at];
             for act in acts {
                 let act = self.plan.act(act);
-                if act.needs & !ahead == 0
-                    && let Some(next) = self.takes_open(act.op, at)
+                if act.needs.within(ahead)
+                    && let Some(next) = self.asked(act.ask, at)
                 {
                     let behind = self.entry(act.to, next, &mut best);
                     if !behind.acts().is_empty() {
@@ -237,12 +238,22 @@ impl<'a> Engine<'a> {
                 }
             }
             let act = self.plan.act(last);
-            if act.needs & !ahead != 0 {
+            if !act.needs.within(ahead) {
                 return best;
             }
-            let Some(next) = self.takes_open(act.op, at) else { return best };
+            let Some(next) = self.asked(act.ask, at) else { return best };
             entry = self.entry(act.to, next, &mut best);
             at = next;
+        }
+    }
+
+    /// Where what an act asks for ends if it fits at `at`.
+    #[inline(always)]
+    fn asked(&mut self, ask: Ask, at: usize) -> Option<usize> {
+        match ask.asked() {
+            Asked::Word => Some(at + 1),
+            Asked::Phrase(p) => self.phrase(p, at).end(),
+            Asked::Step(step) => self.takes_whole(self.program.steps[step as usize].op, at),
         }
     }
 

@@ -81,7 +81,7 @@ impl Known {
 /// The longest word that is kept.
 const LONGEST: usize = 15;
 /// How many are, each in its place until another takes it.
-const MOST: usize = 1_024;
+const MOST: usize = 4_096;
 
 /// Words met before, as they are written.
 #[derive(Clone, Debug)]
@@ -142,5 +142,5 @@ fn key(text: &[u8], span: Span) -> Option<u128> {
 #[inline]
 fn place(key: u128) -> usize {
     let folded = (key as u64).wrapping_mul(0x9e37_79b9_7f4a_7c15) ^ (key >> 64) as u64;
-    (folded.wrapping_mul(0xff51_afd7_ed55_8ccd) >> 54) as usize & (MOST - 1)
+    (folded.wrapping_mul(0xff51_afd7_ed55_8ccd) >> 48) as usize & (MOST - 1)
 }

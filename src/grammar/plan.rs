@@ -8,7 +8,8 @@
 use crate::lexicon::kinds::KindSet;
 use crate::lexicon::names::Name;
 use crate::lexicon::vocabulary::{Node, WordId};
-use crate::rules::program::{Op, Program, Set, SetId, Step};
+use crate::rules::needs::Needed;
+use crate::rules::program::{Op, Program, Set, SetId, StepId};
 use crate::rules::tree::{NONE, NodeId};
 use rustc_hash::FxHashMap;
 
@@ -24,39 +25,75 @@ const MOST_CLASSES: usize = 512;
 const MOST_ENTRIES: usize = 60_000;
 
 /// Something to try: a step that takes words, or whose outcome hangs on more than the word that stands
-/// there.
-#[derive(Clone, Copy, Debug)]
+/// there. Acts are small, so that those of all rules lie in the processor's nearest cache.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub struct Act {
     /// What must still come.
-    pub needs: u128,
+    pub needs: Needed,
     /// What it asks for.
-    pub op: Op,
+    pub ask: Ask,
     /// The node behind it.
     pub to: NodeId,
 }
 
-/// What a node comes to.
+/// What an act asks for, in one number: 0 for the word that stands there, odd ones for a phrase, all
+/// others for a step.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub struct Ask(u32);
+
+/// What an act asks for.
 #[derive(Clone, Copy, Debug)]
+pub enum Asked {
+    /// The word that stands there, which is known to fit.
+    Word,
+    /// A phrase.
+    Phrase(u32),
+    /// What a step asks for.
+    Step(StepId),
+}
+
+impl Ask {
+    fn of(program: &Program, step: StepId) -> Self {
+        match program.steps[step as usize].op {
+            Op::Token(_) => Self(0),
+            Op::Phrase(p) => Self(p << 1 | 1),
+            _ => Self((step + 1) << 1),
+        }
+    }
+
+    /// What it is.
+    #[inline(always)]
+    pub const fn asked(self) -> Asked {
+        match (self.0, self.0 & 1) {
+            (0, _) => Asked::Word,
+            (ask, 1) => Asked::Phrase(ask >> 1),
+            (ask, _) => Asked::Step((ask >> 1) - 1),
+        }
+    }
+}
+
+/// What a node comes to.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub struct Entry {
-    /// What to try: places among the acts.
+    /// What to try: the first place among the acts,
     first: u32,
-    /// One past the last of them.
-    last: u32,
+    /// and how many from there.
+    count: u16,
     /// The rank of the first way to say a rule that ends here: [`MOST_WAYS`] less its number; 0 for none.
-    pub end: u32,
+    pub end: u16,
 }
 
 /// The most ways that a tree can have; none comes near.
-pub const MOST_WAYS: u32 = 0xffff;
+pub const MOST_WAYS: u16 = u16::MAX;
 
 impl Entry {
     /// Nothing to try.
-    const EMPTY: Self = Self { first: 0, last: 0, end: 0 };
+    const EMPTY: Self = Self { first: 0, count: 0, end: 0 };
 
     /// The places of what to try.
     #[inline]
     pub const fn acts(self) -> std::ops::Range<u32> {
-        self.first..self.last
+        self.first..self.first + self.count as u32
     }
 }
 
@@ -69,7 +106,7 @@ pub struct Plan {
     /// By class what such words are,
     words: Vec<Set>,
     /// and which of the program's needs they meet, as bits.
-    meets: Vec<u128>,
+    meets: Vec<Needed>,
     /// By class a bit for each set that a gate asks for.
     bits: Vec<u64>,
     width: usize,
@@ -82,6 +119,9 @@ pub struct Plan {
     entries: Vec<Entry>,
     nodes: usize,
     acts: Vec<Act>,
+    /// Entries and lists of acts made before: equal ones are kept once, since most are.
+    known_entries: FxHashMap<Entry, u16>,
+    known_acts: FxHashMap<Box<[Act]>, u32>,
     /// The class of words met before, each at its place until another takes it.
     seen: Vec<(Looks, Class)>,
 }
@@ -90,7 +130,7 @@ pub struct Plan {
 pub type Looks = (KindSet, Node, WordId);
 
 /// How many words are remembered with their classes.
-const SEEN: usize = 1_024;
+const SEEN: usize = 4_096;
 
 impl Plan {
     /// Makes it one of these rules.
@@ -107,6 +147,8 @@ impl Plan {
             self.entries.clear();
             self.entries.push(Entry::EMPTY);
             self.acts.clear();
+            self.known_entries.clear();
+            self.known_acts.clear();
             self.seen.clear();
             self.seen.resize(SEEN, Default::default());
             self.width = program.sets.len().div_ceil(u64::BITS as usize);
@@ -150,9 +192,8 @@ impl Plan {
     fn add(&mut self, program: &Program, word: Set) -> Class {
         let class = Class::try_from(self.words.len()).unwrap_or(END);
         self.words.push(word);
-        let meets =
-            program.needs.iter().rev().fold(0, |all, n| all << 1 | u128::from(n.meets(word)));
-        self.meets.push(meets);
+        let met = (0..).zip(&program.needs).filter(|(_, set)| set.meets(word));
+        self.meets.push(met.fold(Needed::default(), |all, (n, _)| all.or(Needed::bit(n))));
         let from = self.bits.len();
         self.bits.resize(from + self.width, 0);
         for set in 0..program.sets.len() {
@@ -191,7 +232,7 @@ impl Plan {
     }
 
     /// Of what is needed that of which a class is.
-    pub fn meets(&self, class: Class) -> u128 {
+    pub fn meets(&self, class: Class) -> Needed {
         self.meets[usize::from(class)]
     }
 
@@ -212,24 +253,45 @@ impl Plan {
 
     #[cold]
     fn work_out(&mut self, program: &Program, node: NodeId, class: Class) -> Entry {
-        let first = self.acts.len();
-        let mut end = NONE;
-        self.gather(program, node, class, &mut end);
-        let small = |n: usize| u32::try_from(n).unwrap_or(NONE);
-        let end = if end == NONE { 0 } else { MOST_WAYS.saturating_sub(end) };
-        let made = Entry { first: small(first), last: small(self.acts.len()), end };
+        let (mut acts, mut end) = (Vec::new(), NONE);
+        self.gather(program, node, class, &mut acts, &mut end);
+        let end = u16::try_from(end).map_or(0, |way| MOST_WAYS.saturating_sub(way));
+        let made = Entry { first: self.first(&acts), count: small(acts.len()), end };
         // Where there are too many, this one is worked out anew each time, until all are forgotten.
-        if let Ok(place) = u16::try_from(self.entries.len()) {
+        let next = u16::try_from(self.entries.len()).ok();
+        let known = self.known_entries.get(&made).copied();
+        if let Some(place) = known.or(next) {
+            if known.is_none() {
+                self.known_entries.insert(made, place);
+                self.entries.push(made);
+            }
             let at = self.place(node, class);
             self.places[at] = place;
-            self.entries.push(made);
         }
         made
     }
 
+    /// Where such acts lie, added if there are none.
+    fn first(&mut self, acts: &[Act]) -> u32 {
+        if let Some(&known) = self.known_acts.get(acts) {
+            return known;
+        }
+        let first = small(self.acts.len());
+        self.known_acts.insert(acts.into(), first);
+        self.acts.extend_from_slice(acts);
+        first
+    }
+
     /// Adds what is to be tried at a node and at those reached from it without a word; `end` becomes the
     /// first way that ends at any of them.
-    fn gather(&mut self, program: &Program, node: NodeId, class: Class, end: &mut u32) {
+    fn gather(
+        &self,
+        program: &Program,
+        node: NodeId,
+        class: Class,
+        acts: &mut Vec<Act>,
+        end: &mut u32,
+    ) {
         let word = self.words[usize::from(class)];
         let node = program.nodes[node as usize];
         *end = (*end).min(node.end);
@@ -237,14 +299,20 @@ impl Plan {
             if !program.starts(edge, word) {
                 continue;
             }
-            let step = program.steps[edge.step as usize];
-            match outcome(program, step, word, class) {
-                Outcome::Passed => self.gather(program, edge.to, class, end),
-                Outcome::Taken(op) => self.acts.push(Act { needs: edge.needs, op, to: edge.to }),
+            match outcome(program, edge.step, word, class) {
+                Outcome::Passed => self.gather(program, edge.to, class, acts, end),
+                Outcome::Taken(step) => {
+                    let ask = Ask::of(program, step);
+                    acts.push(Act { needs: edge.needs, ask, to: edge.to });
+                }
                 Outcome::Failed => {}
             }
         }
     }
+}
+
+fn small<T: TryFrom<usize> + Default>(n: usize) -> T {
+    T::try_from(n).unwrap_or_default()
 }
 
 /// What the word that stands there says of a step.
@@ -252,20 +320,21 @@ enum Outcome {
     /// It fits without a word.
     Passed,
     /// It is to be tried so.
-    Taken(Op),
+    Taken(StepId),
     /// It does not fit.
     Failed,
 }
 
-fn outcome(program: &Program, step: Step, word: Set, class: Class) -> Outcome {
+fn outcome(program: &Program, id: StepId, word: Set, class: Class) -> Outcome {
+    let step = program.steps[id as usize];
     if !program.holds(step.gate, word) {
         return if step.skips { Outcome::Passed } else { Outcome::Failed };
     }
-    let inner = |step: u32| program.steps[step as usize].op;
+    let is_word = |step: StepId| matches!(program.steps[step as usize].op, Op::Token(_));
     match step.op {
-        Op::Opt(one) if matches!(inner(one), Op::Token(_)) => Outcome::Taken(inner(one)),
-        Op::Not(one) if matches!(inner(one), Op::Token(_)) => Outcome::Failed,
-        Op::And(one) if matches!(inner(one), Op::Token(_)) => Outcome::Passed,
+        Op::Opt(one) if is_word(one) => Outcome::Taken(one),
+        Op::Not(one) if is_word(one) => Outcome::Failed,
+        Op::And(one) if is_word(one) => Outcome::Passed,
         Op::End => {
             if class == END {
                 Outcome::Passed
@@ -273,6 +342,6 @@ fn outcome(program: &Program, step: Step, word: Set, class: Class) -> Outcome {
                 Outcome::Failed
             }
         }
-        op => Outcome::Taken(op),
+        _ => Outcome::Taken(id),
     }
 }

@@ -15,7 +15,7 @@
 
 pub mod compile;
 pub mod examples;
-mod needs;
+pub mod needs;
 mod plain;
 pub mod program;
 pub mod syntax;

@@ -4,10 +4,36 @@
 use super::plain::{Plain, Plains};
 use super::program::Set;
 use rustc_hash::FxHashMap;
+use serde::{Deserialize, Serialize};
 use std::cmp::Reverse;
 
-/// The most sets that are asked for in one sentence: one bit each.
-const MOST_NEEDS: usize = u128::BITS as usize;
+/// The most sets that are asked for in one sentence.
+const MOST_NEEDS: usize = 2 * u64::BITS as usize;
+
+/// Of all sets that are asked for those of which a word must come, one bit each. Two numbers, since
+/// one of twice the bits would lie at every other place only and make what holds it larger.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, Serialize, Deserialize)]
+pub struct Needed([u64; 2]);
+
+impl Needed {
+    /// The set of that number alone.
+    pub const fn bit(number: usize) -> Self {
+        let bit = 1 << (number % 64);
+        Self(if number < 64 { [bit, 0] } else { [0, bit] })
+    }
+
+    /// Those of either.
+    #[must_use]
+    pub const fn or(self, other: Self) -> Self {
+        Self([self.0[0] | other.0[0], self.0[1] | other.0[1]])
+    }
+
+    /// Whether all of them are among `others`.
+    #[inline(always)]
+    pub const fn within(self, others: Self) -> bool {
+        (self.0[0] & !others.0[0]) | (self.0[1] & !others.0[1]) == 0
+    }
+}
 
 /// How many sets are kept for a pattern: those of the fewest kinds.
 const MOST_SETS: usize = 4;

@@ -6,7 +6,7 @@
 //! it is asked only of the rule that was chosen.
 
 use super::compile::{Pattern, Rule};
-use super::needs::{self, Needs};
+use super::needs::{self, Needed, Needs};
 use super::plain::{Plain, Plains};
 use super::tree::{Edge, Node, Tree};
 use crate::lexicon::kinds::{KindId, KindSet};
@@ -273,10 +273,11 @@ impl Program {
 
     fn set_needs(&mut self, edge_needs: &[Vec<Set>]) {
         self.needs = needs::chosen(edge_needs);
-        let bits: FxHashMap<Set, u128> =
-            (0..).zip(&self.needs).map(|(i, s)| (*s, 1 << i)).collect();
+        let bits: FxHashMap<Set, Needed> =
+            (0..).zip(&self.needs).map(|(i, s)| (*s, Needed::bit(i))).collect();
         for (edge, needs) in self.edges.iter_mut().zip(edge_needs) {
-            edge.needs = needs.iter().filter_map(|set| bits.get(set)).fold(0, |all, bit| all | bit);
+            let bits = needs.iter().filter_map(|set| bits.get(set));
+            edge.needs = bits.fold(Needed::default(), |all, bit| all.or(*bit));
         }
     }
 

@@ -4,6 +4,7 @@
 //! the one that stands first in the files. The nodes of all trees lie in one list, so that a number is
 //! enough to speak of one.
 
+use super::needs::Needed;
 use super::plain::Plain;
 use super::program::{Maker, Run, SetId, StepId, small};
 use serde::{Deserialize, Serialize};
@@ -40,7 +41,7 @@ pub struct Edge {
     /// What the ways along it can start with.
     pub first: SetId,
     /// Which of [`super::program::Program::needs`] must still come, as bits.
-    pub needs: u128,
+    pub needs: Needed,
     /// The node behind it.
     pub to: NodeId,
 }
@@ -81,7 +82,12 @@ impl Tree {
             let edges = node.edges.into_iter().map(|(step, rests, to)| {
                 let rests: Vec<Plain> = rests.into_iter().map(Plain::Seq).collect();
                 maker.add_needs(&rests);
-                Edge { step, first: maker.first_of_edge(rests), needs: 0, to: root + small(to) }
+                Edge {
+                    step,
+                    first: maker.first_of_edge(rests),
+                    needs: Needed::default(),
+                    to: root + small(to),
+                }
             });
             let edges: Vec<Edge> = edges.collect();
             let edges = Run::push(&mut maker.made.edges, edges);
