@@ -57,6 +57,12 @@ impl TraitOut<'_> {
 impl Mark<'_> {
     /// Adds its fields, to stand beside others.
     pub(crate) fn write_json(&self, out: &mut Vec<u8>) {
+        self.write_said(out);
+        field(",\"as_written\":", &self.as_written, out);
+    }
+
+    /// The same without the note's own words, which are the last of them.
+    pub(crate) fn write_said(&self, out: &mut Vec<u8>) {
         field("\"area\":", self.area, out);
         field(",\"aspect\":", self.aspect, out);
         field(",\"value\":", &self.value, out);
@@ -72,7 +78,6 @@ impl Mark<'_> {
         }
         maybe(",\"written_area\":", self.written_area, out);
         maybe(",\"pato\":", self.pato, out);
-        field(",\"as_written\":", &self.as_written, out);
     }
 }
 

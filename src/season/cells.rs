@@ -1,6 +1,8 @@
 //! Rows of cells, for whatever takes them: CSV here, columns of Parquet elsewhere.
 
+use super::again::{Again, Says};
 use crate::output::digits::Digits;
+use crate::traits::Trait;
 use std::io::Write;
 use std::ops::Range;
 
@@ -47,6 +49,15 @@ pub trait Cells {
         let _ = kept;
         make(self);
     }
+    /// Cells that say what a mark says, which `make` adds. Where a row is bytes those of marks said before are
+    /// copied.
+    fn said(&mut self, one: &Trait, make: impl Fn(&mut Self))
+    where
+        Self: Sized,
+    {
+        let _ = one;
+        make(self);
+    }
 }
 
 /// Whether no sign of a text could be one of a table's own.
@@ -64,13 +75,20 @@ pub struct Csv {
     library: csv_core::Writer,
     /// Whether a cell stands before the next one in its row.
     within: bool,
+    /// Cells of marks said before.
+    again: Again,
 }
 
 impl Csv {
     /// No rows yet.
     pub fn new(sign: u8) -> Self {
+        Self::after(sign, Again::default())
+    }
+
+    /// No rows yet, of marks of which some were said in earlier rows with the same sign.
+    pub fn after(sign: u8, again: Again) -> Self {
         let library = csv_core::WriterBuilder::new().delimiter(sign).build();
-        Self { rows: Vec::new(), library, within: false }
+        Self { rows: Vec::new(), library, within: false, again }
     }
 
     /// The head line.
@@ -123,6 +141,11 @@ impl Csv {
     pub fn into_bytes(self) -> Vec<u8> {
         self.rows
     }
+
+    /// The rows, and what is kept for later ones.
+    pub fn into_parts(self) -> (Vec<u8>, Again) {
+        (self.rows, self.again)
+    }
 }
 
 impl Cells for Csv {
@@ -135,6 +158,20 @@ impl Cells for Csv {
         let start = self.rows.len();
         make(self);
         *kept = Some(start..self.rows.len());
+    }
+
+    fn said(&mut self, one: &Trait, make: impl Fn(&mut Self)) {
+        let says = Says::of(one);
+        if let Some(bytes) = says.as_ref().and_then(|says| self.again.get(says)) {
+            self.rows.extend_from_slice(bytes);
+            self.within = true;
+            return;
+        }
+        let start = self.rows.len();
+        make(self);
+        if let Some(says) = says {
+            self.again.keep(says, &self.rows[start..]);
+        }
     }
 
     #[inline]

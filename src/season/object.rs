@@ -2,6 +2,7 @@
 //!
 //! `span` counts bytes of `note`, `bytes` those of the file.
 
+use super::again::Again;
 use super::desk::{BirdRead, Desk, Read};
 use super::rows::is_word;
 use crate::entries::{Entry, Heading, SourceMap};
@@ -81,13 +82,13 @@ struct Row<'a> {
 }
 
 impl Row<'_> {
-    fn write(&self, out: &mut Vec<u8>) {
+    fn write(&self, again: &mut Again, out: &mut Vec<u8>) {
         out.extend_from_slice(b"{\"source\":");
         self.source.write(out);
         heading(self.heading, out);
         json::field(",\"note\":", self.note, out);
         out.extend_from_slice(b",\"birds\":");
-        self.birds.write(out);
+        self.birds.write(again, out);
         out.extend_from_slice(b",\"named\":");
         json::list(&self.named, out, |name, out| json::text(name, out));
         out.extend_from_slice(b",\"unplaced\":");
@@ -155,7 +156,7 @@ struct Birds<'a> {
 }
 
 impl Birds<'_> {
-    fn write(&self, out: &mut Vec<u8>) {
+    fn write(&self, again: &mut Again, out: &mut Vec<u8>) {
         let &Self { desk, read } = self;
         json::list(&read.birds, out, |bird, out| {
             let bird = Bird {
@@ -165,7 +166,7 @@ impl Birds<'_> {
                 unseen: Marks { desk, set: bird.told.unseen },
                 left_out: Marks { desk, set: bird.told.left_out },
             };
-            bird.write(out);
+            bird.write(again, out);
         });
     }
 }
@@ -189,11 +190,11 @@ struct Bird<'a> {
 }
 
 impl Bird<'_> {
-    fn write(&self, out: &mut Vec<u8>) {
+    fn write(&self, again: &mut Again, out: &mut Vec<u8>) {
         out.extend_from_slice(b"{\"bird\":");
         json::number(u64::from(self.bird), out);
         out.extend_from_slice(b",\"traits\":");
-        self.traits.write(out);
+        self.traits.write(again, out);
         let enough: &[u8] = if self.enough { b",\"enough\":true" } else { b",\"enough\":false" };
         out.extend_from_slice(enough);
         out.extend_from_slice(b",\"unseen\":");
@@ -223,9 +224,10 @@ struct Traits<'a> {
 }
 
 impl Traits<'_> {
-    fn write(&self, out: &mut Vec<u8>) {
+    fn write(&self, again: &mut Again, out: &mut Vec<u8>) {
         json::list(&self.bird.traits, out, |&at, out| {
-            placed(self.desk, self.read, &self.read.reading.traits[at]).write(out);
+            let mark = placed(self.desk, self.read, &self.read.reading.traits[at]);
+            mark.write(self.desk, &self.read.entry.text, again, out);
         });
     }
 }
@@ -233,8 +235,8 @@ impl Traits<'_> {
 /// A field mark.
 #[derive(JsonSchema)]
 struct PlacedMark<'a> {
-    #[schemars(flatten)]
-    mark: Mark<'a>,
+    #[schemars(flatten, with = "Mark<'_>")]
+    mark: &'a Trait,
     /// Its bytes in the note.
     span: [usize; 2],
     /// The line of the file, from 1.
@@ -246,9 +248,10 @@ struct PlacedMark<'a> {
 }
 
 impl PlacedMark<'_> {
-    fn write(&self, out: &mut Vec<u8>) {
+    fn write(&self, desk: &Desk<'_>, note: &str, again: &mut Again, out: &mut Vec<u8>) {
         out.push(b'{');
-        self.mark.write_json(out);
+        again.write(self.mark, out, |out| desk.mark(note, self.mark).write_said(out));
+        json::field(",\"as_written\":", &self.mark.as_written(note), out);
         let mut place = place(self.span, self.line, self.bytes);
         place.signs(b"],\"rule\":");
         out.extend_from_slice(place.bytes());
@@ -284,7 +287,7 @@ fn placed<'a>(desk: &'a Desk<'a>, read: &'a Read<'a>, one: &'a Trait) -> PlacedM
     let span = one.span();
     let (bytes, line) = read.place(span);
     PlacedMark {
-        mark: desk.mark(&read.entry.text, one),
+        mark: one,
         span: [span.start, span.end],
         line,
         bytes,
@@ -357,8 +360,8 @@ impl Words<'_> {
     }
 }
 
-/// Writes an entry with all that was read.
-pub fn object(desk: &Desk<'_>, read: &Read<'_>, out: &mut Vec<u8>) {
+/// Writes an entry with all that was read; `again` keeps the bytes of its marks for the next.
+pub fn object(desk: &Desk<'_>, read: &Read<'_>, again: &mut Again, out: &mut Vec<u8>) {
     let row = Row {
         source: source(read.entry, read.file),
         heading: &read.entry.heading,
@@ -379,7 +382,7 @@ pub fn object(desk: &Desk<'_>, read: &Read<'_>, out: &mut Vec<u8>) {
             })
             .collect(),
     };
-    row.write(out);
+    row.write(again, out);
 }
 
 /// The JSON Schema of the objects of [`object`], one a line.

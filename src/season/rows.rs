@@ -164,8 +164,15 @@ fn mark_rows(desk: &Desk<'_>, read: &Read<'_>, out: &mut impl Cells) {
 }
 
 fn mark(desk: &Desk<'_>, read: &Read<'_>, one: &Trait, out: &mut impl Cells) {
-    let some = |name: Name| name.is_some().then(|| desk.text(name));
     out.int(Some(u64::from(one.bird)));
+    out.said(one, |out| said_of_it(desk, one, out));
+    out.text(Some(&one.as_written(&read.entry.text)));
+    id(desk, desk.knowledge.rules.rules.get(one.rule).map(|r| r.name.as_str()), out);
+}
+
+/// The cells of what a mark says.
+fn said_of_it(desk: &Desk<'_>, one: &Trait, out: &mut impl Cells) {
+    let some = |name: Name| name.is_some().then(|| desk.text(name));
     id(desk, some(one.area), out);
     id(desk, some(one.aspect), out);
     match &one.value {
@@ -180,8 +187,6 @@ fn mark(desk: &Desk<'_>, read: &Read<'_>, one: &Trait, out: &mut impl Cells) {
     out.float(one.mass.map(|m| rounded(m.low)));
     out.float(one.mass.map(|m| rounded(m.high)));
     id(desk, desk.pato(one), out);
-    out.text(Some(&one.as_written(&read.entry.text)));
-    id(desk, desk.knowledge.rules.rules.get(one.rule).map(|r| r.name.as_str()), out);
 }
 
 /// The id of a term or a rule.

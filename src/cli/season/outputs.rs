@@ -5,6 +5,7 @@ use super::args::{RowsOf, SeasonArgs, TableFormat};
 use crate::cli::failure::Failure;
 use rectrix::entries::Entry;
 use rectrix::lexicon::Lexicon;
+use rectrix::season::again::Again;
 use rectrix::season::archive::{About, Archive, Rows, heads, write as write_archive};
 use rectrix::season::cells::{Column, Csv};
 use rectrix::season::columns::{Columns, Parquet};
@@ -45,24 +46,24 @@ pub enum Piece {
     Archive(Rows),
 }
 
-impl Piece {
-    /// How many bytes it has, with a little room over, where it is bytes.
-    pub fn size(&self) -> usize {
-        match self {
-            Self::Bytes(bytes) => bytes.len() + bytes.len() / 8,
-            Self::Columns(_) | Self::Archive(_) => 0,
-        }
-    }
+/// What a thread keeps of an output from one batch to the next.
+#[derive(Clone, Debug, Default)]
+pub struct Before {
+    /// How long its rows were: those of the next are of much the same length.
+    size: usize,
+    /// The marks it has written.
+    again: Again,
 }
 
 impl Kind {
-    /// Nothing yet, with room for so many bytes.
-    pub fn empty(&self, size: usize) -> Maker {
+    /// Nothing yet.
+    pub fn empty(&self, before: &mut Before) -> Maker {
+        let mut again = || std::mem::take(&mut before.again);
         match self {
-            Self::Objects | Self::Parted => Maker::Bytes(Vec::with_capacity(size)),
+            Self::Objects | Self::Parted => Maker::Bytes(Vec::with_capacity(before.size), again()),
             Self::Table(sign, _) => {
-                let mut csv = Box::new(Csv::new(*sign));
-                csv.reserve(size);
+                let mut csv = Box::new(Csv::after(*sign, again()));
+                csv.reserve(before.size);
                 Maker::Csv(csv)
             }
             Self::Columns(_, columns) => Maker::Columns(Columns::new(columns)),
@@ -73,7 +74,7 @@ impl Kind {
 
 /// Gathers rows.
 pub enum Maker {
-    Bytes(Vec<u8>),
+    Bytes(Vec<u8>, Again),
     Csv(Box<Csv>),
     Columns(Columns),
     Archive(Rows),
@@ -83,7 +84,7 @@ impl Maker {
     /// Adds the rows of an entry.
     pub fn add(&mut self, kind: &Kind, desk: &Desk<'_>, read: &Read<'_>) -> io::Result<()> {
         match (self, kind) {
-            (Self::Bytes(out), Kind::Objects) => object(desk, read, out),
+            (Self::Bytes(out, again), Kind::Objects) => object(desk, read, again, out),
             (Self::Csv(out), Kind::Table(_, of)) => rows(*of, desk, read, out.as_mut()),
             (Self::Columns(out), Kind::Columns(of, _)) => rows(*of, desk, read, out),
             (Self::Archive(out), Kind::Archive(archive)) => archive.rows(desk, read, out),
@@ -94,20 +95,23 @@ impl Maker {
 
     /// Adds an entry that is not read.
     pub fn add_parted(&mut self, entry: &Entry, file: &str) -> io::Result<()> {
-        if let Self::Bytes(out) = self {
+        if let Self::Bytes(out, _) = self {
             parted(entry, file, out)?;
         }
         Ok(())
     }
 
-    /// What was gathered.
-    pub fn done(self) -> Piece {
-        match self {
-            Self::Bytes(bytes) => Piece::Bytes(bytes),
-            Self::Csv(csv) => Piece::Bytes(csv.into_bytes()),
-            Self::Columns(columns) => Piece::Columns(columns),
-            Self::Archive(rows) => Piece::Archive(rows),
-        }
+    /// What was gathered; what helps with the next is left in `before`.
+    pub fn done(self, before: &mut Before) -> Piece {
+        let (bytes, again) = match self {
+            Self::Bytes(bytes, again) => (bytes, again),
+            Self::Csv(csv) => csv.into_parts(),
+            Self::Columns(columns) => return Piece::Columns(columns),
+            Self::Archive(rows) => return Piece::Archive(rows),
+        };
+        // A little room over.
+        *before = Before { size: bytes.len() + bytes.len() / 8, again };
+        Piece::Bytes(bytes)
     }
 }
 

@@ -4,7 +4,7 @@
 
 use super::SeasonArgs;
 use super::inputs::{Input, Opened, open};
-use super::outputs::{Kind, Output, Piece};
+use super::outputs::{Before, Kind, Output, Piece};
 use crate::cli::failure::Failure;
 use rectrix::entries::{self, Broken, Entry, Format, Heading, Plan, Remark, Sink, Use};
 use rectrix::knowledge::Knowledge;
@@ -131,10 +131,10 @@ pub fn run(
             let (waiting, done, kinds) = (Arc::clone(&waiting), done.clone(), kinds.clone());
             scope.spawn(move || {
                 let desk = Desk::new(work.knowledge, &work.region);
-                let mut sizes = vec![0; kinds.len()];
+                let mut before = vec![Before::default(); kinds.len()];
                 // The lock is held while waiting, and only then.
                 while let Some(job) = next(&waiting) {
-                    if done.send(read(&desk, &kinds, &mut sizes, job, work)).is_err() {
+                    if done.send(read(&desk, &kinds, &mut before, job, work)).is_err() {
                         return;
                     }
                 }
@@ -162,11 +162,11 @@ fn next(waiting: &Mutex<Receiver<Job>>) -> Option<Job> {
     waiting.lock().ok()?.recv().ok()
 }
 
-/// Reads a batch and makes its rows. `sizes` tells how long the rows of the batch before were: those of the
-/// next are of much the same length.
-fn read(desk: &Desk<'_>, kinds: &[Kind], sizes: &mut [usize], job: Job, work: &Work<'_>) -> Done {
+/// Reads a batch and makes its rows. `before` is what the batch before left for each output.
+fn read(desk: &Desk<'_>, kinds: &[Kind], before: &mut [Before], job: Job, work: &Work<'_>) -> Done {
     let mut tally = Tally::default();
-    let mut makers: Vec<_> = kinds.iter().zip(&*sizes).map(|(k, size)| k.empty(*size)).collect();
+    let mut makers: Vec<_> =
+        kinds.iter().zip(&mut *before).map(|(kind, before)| kind.empty(before)).collect();
     let mut failed = None;
     for entry in &job.entries {
         if work.args.split {
@@ -185,11 +185,10 @@ fn read(desk: &Desk<'_>, kinds: &[Kind], sizes: &mut [usize], job: Job, work: &W
     }
     let pieces = match failed {
         Some(error) => Err(error),
-        None => Ok(makers.into_iter().map(super::outputs::Maker::done).collect::<Vec<_>>()),
+        None => {
+            Ok(makers.into_iter().zip(before).map(|(maker, before)| maker.done(before)).collect())
+        }
     };
-    for (size, piece) in sizes.iter_mut().zip(pieces.iter().flatten()) {
-        *size = piece.size();
-    }
     Done { number: job.number, pieces, tally, place: job.place }
 }
 
