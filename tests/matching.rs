@@ -338,6 +338,39 @@ fn two_look_alikes_are_parted_by_a_mark_that_parts_them() {
     assert!(asked.iter().any(|a| a == "bill length" || a == "outer-tail pattern"), "{asked:?}");
 }
 
+/// An account with "conical, pointed" excludes a thin bill, though pointed ones mostly are thin; and where
+/// measures (AVONET) and a loose word of the account disagree, the bird is on neither side.
+#[test]
+fn an_answer_favours_no_bird_whose_account_or_measures_speak_against_it() {
+    let note = "streaky brown bird, size of a sparrow, red on head and breast, pale wing bars";
+    let (_, questions) = look_next(note, &everywhere());
+    let name = |q: &LookNext| KNOWLEDGE.lexicon.names.text(q.aspect).to_owned();
+    let bill = questions.iter().find(|q| name(q) == "shape" && q.question.contains("bill"));
+    let thin = bill.and_then(|q| q.answers.iter().find(|a| a.value == "thin"));
+    let favoured: Vec<&str> = thin
+        .iter()
+        .flat_map(|a| &a.favours)
+        .map(|at| KNOWLEDGE.accounts[*at].english.as_str())
+        .collect();
+    for finch in ["Cassin's Finch", "White-winged Crossbill", "Common Redpoll"] {
+        assert!(!favoured.contains(&finch), "{favoured:?}");
+    }
+}
+
+#[test]
+fn marks_not_noted_are_told_once() {
+    let (candidates, _) = look_next("red bird with crossed bill and wing bars", &everywhere());
+    for one in candidates {
+        let account = &KNOWLEDGE.accounts[one.account];
+        let shown: Vec<&Trait> =
+            KNOWLEDGE.accounts.traits_of(account, &account.forms[one.form]).collect();
+        let told: Vec<&Trait> = one.unrecorded.iter().map(|&at| shown[at]).collect();
+        for (n, mark) in told.iter().enumerate() {
+            assert!(!told[..n].iter().any(|before| before.says_same(mark)), "{}", account.english);
+        }
+    }
+}
+
 /// What watchers call by one name is one answer: nobody tells brown legs from grey-brown ones.
 #[test]
 fn answers_to_one_question_are_colours_that_people_tell_apart() {

@@ -393,6 +393,12 @@ impl<'a> Chances<'a> {
         }
     }
 
+    /// How many watchers, from 0 to 1, would use a word of a part by the measures of an account; nothing
+    /// where they do not tell.
+    pub fn measured(&self, account: usize, area: Name, aspect: Name, value: Name) -> Option<f32> {
+        self.gauges.find(area, aspect, value)?.fits(&self.knowledge.accounts[account])
+    }
+
     /// Patterns, shapes, lengths, habits: by measures where they are published, else by the words.
     fn values(&self, question: &Question) -> Vec<f32> {
         let area = self.knowledge.lexicon.topography.iter().nth(question.area).map(|a| a.id);

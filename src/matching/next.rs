@@ -18,6 +18,8 @@ use palette::color_difference::Ciede2000;
 const LEADERS: usize = 8;
 /// How often an answer in the field is right.
 const RELIABLE: f32 = 0.9;
+/// A word that fewer watchers would use of a part, by its published measures, is no answer for it.
+const LEAST_FITTING: f32 = 0.25;
 /// Two colours nearer than this (CIEDE2000) are one answer.
 const ONE_ANSWER: f32 = 16.0;
 /// Two colours whose names are this much the same are one answer.
@@ -88,6 +90,14 @@ struct Leader<'a> {
     account: usize,
     share: f32,
     shown: Vec<&'a Trait>,
+}
+
+/// What is said of a part of a leader.
+struct Said {
+    account: usize,
+    area: Name,
+    aspect: Name,
+    values: Vec<Name>,
 }
 
 /// A kind of question.
@@ -206,7 +216,9 @@ impl<'a> Enquirer<'a> {
             all += leader.share;
             let (values, is_own) = self.shown(leader, area, enquiry);
             own += usize::from(is_own);
-            if let Some(answer) = self.answer(&groups, &values) {
+            let said =
+                Said { account: leader.account, area: area.id, aspect: enquiry.aspect, values };
+            if let Some(answer) = self.answer(&groups, &said) {
                 known += leader.share;
                 match groups.iter_mut().find(|(value, _)| *value == answer) {
                     Some((_, group)) => group.push(at),
@@ -244,12 +256,21 @@ impl<'a> Enquirer<'a> {
     /// The answer that what a form shows comes down to: that of the first value which is like an
     /// answer already given, or excludes those given. Colours exclude each other if they are far
     /// apart; of other values only contraries do, so that "straight" and "thick" are no answers to
-    /// one question.
-    fn answer(&self, groups: &Groups, values: &[Name]) -> Option<Name> {
-        for &value in values {
+    /// one question. An answer that another value excludes is none ("conical, pointed": not thin), nor
+    /// is one that the measures speak against.
+    fn answer(&self, groups: &Groups, said: &Said) -> Option<Name> {
+        let fits = |value: Name| {
+            let fits = self.matcher.chances().measured(said.account, said.area, said.aspect, value);
+            fits.is_none_or(|fits| fits >= LEAST_FITTING)
+        };
+        let excludes =
+            |a: Name, b: Name| self.matcher.likeness().relation(a, b) == Relation::Contrary;
+        let open = |group: Name| fits(group) && !said.values.iter().any(|v| excludes(*v, group));
+        for &value in said.values.iter().filter(|value| fits(**value)) {
             let mut apart = true;
             for &(group, _) in groups {
                 match self.compare(group, value) {
+                    Answers::Same if !open(group) => apart = false,
                     Answers::Same => return Some(group),
                     Answers::Apart => {}
                     Answers::Neither => apart = false,

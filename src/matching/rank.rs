@@ -417,8 +417,16 @@ impl<'a> Matcher<'a> {
         let bird = self.chances.aspects.bird;
         let visible =
             |one: &Trait| one.area != bird && one.polarity == Polarity::Present && !spoken_of(one);
-        let found = shown.enumerate().filter(|(_, one)| visible(one)).map(|(i, _)| i);
-        found.take(MOST_UNRECORDED).collect()
+        let mut found: Vec<(usize, &Trait)> = Vec::new();
+        for (i, one) in shown.enumerate().filter(|(_, one)| visible(one)) {
+            // What is true of all forms may be said of one again.
+            if found.len() < MOST_UNRECORDED
+                && !found.iter().any(|(_, before)| before.says_same(one))
+            {
+                found.push((i, one));
+            }
+        }
+        found.into_iter().map(|(i, _)| i).collect()
     }
 }
 

@@ -249,9 +249,13 @@ impl<'a> Analyst<'a> {
         };
         let reasons = |list: &[Reason]| list.iter().map(reason).collect();
         let shown: Vec<&Trait> = self.knowledge.accounts.traits_of(account, form).collect();
-        let mut unrecorded: Vec<String> =
-            one.unrecorded.iter().map(|&i| self.in_words(shown[i])).collect();
-        unrecorded.dedup();
+        let mut unrecorded: Vec<String> = Vec::new();
+        for text in one.unrecorded.iter().map(|&i| self.in_words(shown[i])) {
+            // Marks that differ may be the same in words.
+            if !unrecorded.contains(&text) {
+                unrecorded.push(text);
+            }
+        }
         CandidateOut {
             species: &account.english,
             scientific: &account.scientific,
