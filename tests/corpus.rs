@@ -42,6 +42,38 @@ fn the_notes_are_many_and_well_formed() {
     assert!(unknown.is_empty(), "unknown areas: {unknown:?}");
 }
 
+/// A reader takes what it made of words met before; that must be what it would make of them anew, also where
+/// they go on otherwise: half a note goes on with half of another here.
+#[test]
+fn a_reader_that_has_read_much_reads_as_a_new_one() {
+    let knowledge = built_in::knowledge();
+    let found = notes_of(ALL);
+    let halves: Vec<(&str, &str)> = found
+        .iter()
+        .map(|note| {
+            let at =
+                note.text.char_indices().map(|(at, _)| at).filter(|at| at * 2 >= note.text.len());
+            let space = |at: &usize| note.text[*at..].starts_with(' ');
+            note.text.split_at(at.clone().find(space).unwrap_or(note.text.len()))
+        })
+        .collect();
+    let mut texts: Vec<String> = found.iter().map(|note| note.text.clone()).collect();
+    for apart in [1, 7] {
+        let others = halves.iter().cycle().skip(apart);
+        texts.extend(halves.iter().zip(others).map(|(one, other)| format!("{}{}", one.0, other.1)));
+    }
+    let reader = knowledge.reader("north-america");
+    let fresh: Vec<_> =
+        texts.iter().map(|text| knowledge.reader("north-america").read(text)).collect();
+    for _ in 0..3 {
+        for (text, fresh) in texts.iter().zip(&fresh) {
+            let again = reader.read(text);
+            assert_eq!(again.matches, fresh.matches, "{text}");
+            assert_eq!(again.traits, fresh.traits, "{text}");
+        }
+    }
+}
+
 /// The floors are what was reached, to a hundredth; they may only be raised.
 #[rstest]
 #[case(ALL, 0.98, 0.98)]

@@ -47,6 +47,21 @@ proptest! {
         }
     }
 
+    /// What a reader remembers of notes read before never changes what it reads.
+    #[test]
+    fn a_reader_reads_the_same_each_time(texts in prop::collection::vec(note(), 1..6)) {
+        let reader = KNOWLEDGE.reader("north-america");
+        for _ in 0..3 {
+            for text in &texts {
+                let fresh = KNOWLEDGE.reader("north-america").read(text);
+                let again = reader.read(text);
+                prop_assert_eq!(again.matches, fresh.matches, "{}", text);
+                prop_assert_eq!(again.traits, fresh.traits, "{}", text);
+                prop_assert_eq!(again.segments, fresh.segments, "{}", text);
+            }
+        }
+    }
+
     #[test]
     fn evidence_and_unplaced_words_never_meet(text in note()) {
         let reading = KNOWLEDGE.reader("europe").read(&text);

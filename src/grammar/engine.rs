@@ -5,21 +5,25 @@
 //! what they took, and what a phrase matches at a place is remembered, so time grows with the
 //! length of the note. A rule is first only recognised; its records are built once it is chosen.
 //!
-//! Nothing is allocated while rules run: what is remembered and what is kept lie in a [`Scratch`] that
-//! is used for note after note.
+//! What rules made of words of the same kinds before is taken as it stands ([`super::met`]). Nothing is
+//! allocated while rules run: what is remembered and what is kept lie in a [`Scratch`] that is used for
+//! note after note.
 
-use super::plan::{Ask, Asked, Class, Entry, MOST_WAYS, Plan};
+use super::fit::Best;
+use super::makings::{self, Kept, Makings};
+use super::met::{Looked, Made, Met, Stretch};
+use super::plan::{Ask, Asked, Class, END, Entry, Plan};
 use super::tokens::{NO_WORD, Token};
-use super::yields::{Kept, Place, Product, UNKEPT, multiplied, place, yielded};
+use super::yields::{Place, UNKEPT};
 use crate::lexicon::Lexicon;
 use crate::lexicon::kinds::KindId;
 use crate::lexicon::names::Name;
 use crate::lexicon::record::{Record, Said};
 use crate::lexicon::vocabulary::WordId;
+use crate::rules::Rules;
 use crate::rules::needs::Needed;
-use crate::rules::program::{self, Op, Program, Set, SetId, StepId, Walk, WalkId};
+use crate::rules::program::{self, Op, Program, Set, SetId, StepId};
 use crate::rules::tree::NodeId;
-use crate::rules::{Rules, Yield};
 use crate::span::Span;
 use std::ops::Range;
 
@@ -42,6 +46,13 @@ pub struct Match {
     pub bird: u32,
 }
 
+impl Match {
+    const fn of(rule: usize, there: Range<usize>, records: Vec<Said>, steps: Vec<Step>) -> Self {
+        let Range { start, end } = there;
+        Self { rule, start, end, records, steps, taken_back: false, bird: 1 }
+    }
+}
+
 /// One phrase or rule in the making of a match.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Step {
@@ -58,6 +69,8 @@ pub struct Step {
 pub struct Scratch {
     /// What has been worked out of the rules.
     plan: Plan,
+    /// What rules made of words met before.
+    met: Met,
     /// The class of each token, and of the end behind them.
     classes: Vec<Class>,
     /// For each of them which of what rules need stands there or comes behind it.
@@ -68,53 +81,32 @@ pub struct Scratch {
     round: u32,
     /// Records on their way from a phrase to what it is part of.
     kept: Vec<Kept>,
-}
-
-/// How far something reaches, and which of the ways to get there comes first in the files; 0 where
-/// nothing fits. Of two the better one is the greater number.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-struct Best(u32);
-
-impl Best {
-    const NONE: Self = Self(0);
-
-    /// What ends at `end` with the way of that rank; none where the rank is 0.
-    #[inline(always)]
-    const fn new(end: usize, rank: u16) -> Self {
-        // Without a branch: whether something ends is hard to foretell.
-        let found = (end as u32 + 1) << 16 | rank as u32;
-        Self(if rank == 0 { 0 } else { found })
-    }
-
-    const fn is_none(self) -> bool {
-        self.0 == 0
-    }
-
-    /// Where it ends, if it fits.
-    fn end(self) -> Option<usize> {
-        (!self.is_none()).then(|| (self.0 >> 16) as usize - 1)
-    }
-
-    const fn way(self) -> usize {
-        (MOST_WAYS - self.0 as u16) as usize
-    }
+    makings: Makings,
 }
 
 /// Runs the rules over one stretch of tokens.
 pub struct Engine<'a> {
     lexicon: &'a Lexicon,
-    rules: &'a Rules,
-    program: &'a Program,
+    pub(super) rules: &'a Rules,
+    pub(super) program: &'a Program,
     region: Name,
-    tokens: &'a [Token],
+    pub(super) tokens: &'a [Token],
     plan: &'a mut Plan,
+    met: &'a mut Met,
     classes: &'a [Class],
     ahead: &'a [Needed],
     memo: &'a mut [u64],
-    round: u32,
-    kept: &'a mut Vec<Kept>,
+    round: &'a mut u32,
+    /// What was looked at for the match that is sought: the farthest word,
+    far: usize,
+    /// one past the first,
+    low: usize,
+    /// and what would have been looked at if it came.
+    missed: Needed,
+    pub(super) kept: &'a mut Vec<Kept>,
+    pub(super) makings: &'a mut Makings,
     /// The steps of the match that is being made, if they are wanted.
-    steps: Option<Vec<Step>>,
+    pub(super) steps: Option<Vec<Step>>,
 }
 
 impl<'a> Engine<'a> {
@@ -128,12 +120,14 @@ impl<'a> Engine<'a> {
         trace: bool,
     ) -> Self {
         let program = &rules.program;
-        let Scratch { plan, classes, ahead, memo, round, kept } = scratch;
-        plan.serve(program, region);
+        let Scratch { plan, met, classes, ahead, memo, round, kept, makings } = scratch;
+        if plan.serve(program, region) || met.is_full() {
+            met.clear();
+        }
         let looks = tokens.iter().map(|t| (t.kinds, t.node, single_word(t)));
         plan.classes(program, looks, |at| seen_as(lexicon, program, region, &tokens[at]), classes);
         ahead.clear();
-        ahead.resize(classes.len(), Needed::default());
+        ahead.resize(classes.len() + 1, Needed::default());
         let mut all = Needed::default();
         for (ahead, &class) in ahead.iter_mut().zip(classes.iter()).rev() {
             all = all.or(plan.meets(class));
@@ -143,11 +137,6 @@ impl<'a> Engine<'a> {
         if memo.len() < slots {
             memo.resize(slots, 0);
         }
-        *round = round.wrapping_add(1);
-        if *round == 0 {
-            memo.fill(0);
-            *round = 1;
-        }
         Self {
             lexicon,
             rules,
@@ -155,11 +144,16 @@ impl<'a> Engine<'a> {
             region,
             tokens,
             plan,
+            met,
             classes,
             ahead,
             memo,
-            round: *round,
+            round,
+            far: 0,
+            low: 0,
+            missed: Needed::default(),
             kept,
+            makings,
             steps: trace.then(Vec::new),
         }
     }
@@ -168,23 +162,88 @@ impl<'a> Engine<'a> {
     pub fn run(mut self, out: &mut Vec<Match>) {
         let mut at = 0;
         while at < self.tokens.len() {
-            let best = self.best(at);
-            let Some(end) = best.end().filter(|&end| end > at) else {
-                at += 1;
-                continue;
-            };
-            let (rule, alternative) = self.program.top.ends[best.way()];
-            self.kept.clear();
-            self.evaluate(rule, alternative, at..end, 0, UNKEPT);
-            let tokens = self.tokens;
-            let span =
-                |p: Place| tokens[usize::from(p.first)].span.join(tokens[usize::from(p.last)].span);
-            let spoken = |k: &Kept| Said { record: k.said.record, parts: k.said.parts.map(span) };
-            let records = self.kept.iter().map(spoken).collect();
-            let steps = self.steps.as_mut().map(std::mem::take).unwrap_or_default();
-            out.push(Match { rule, start: at, end, records, steps, taken_back: false, bird: 1 });
-            at = end;
+            at += self.take(at, out).max(1);
         }
+    }
+
+    /// Adds the longest match at a place; gives back how many words it takes.
+    fn take(&mut self, at: usize, out: &mut Vec<Match>) -> usize {
+        let start = self.plan.entry(self.program, self.program.top.root, self.classes[at]);
+        // Many words start nothing.
+        if start.acts().is_empty() {
+            return 0;
+        }
+        let before = at.checked_sub(1).map_or(END, |before| self.classes[before]);
+        let stretch = Stretch { words: &self.classes[at..], ahead: &self.ahead[at..], before };
+        let met = self.met.find(stretch);
+        if let (Ok(found), None) = (met, &self.steps) {
+            if found.length > 0 {
+                let (makings, of) = (&self.met.makings, found.makings);
+                let records = self.met.kept(found).iter();
+                let records = records.map(|kept| self.said(makings, of, kept, at)).collect();
+                let (rule, end) = (found.rule as usize, at + found.length as usize);
+                out.push(Match::of(rule, at..end, records, Vec::new()));
+            }
+            return found.length as usize;
+        }
+        let (rule, length) = self.found(at);
+        if length > 0 {
+            let all = self.makings.all();
+            let records = self.kept.iter();
+            let records = records.map(|kept| self.said(self.makings, all, kept, 0)).collect();
+            let steps = self.steps.as_mut().map(std::mem::take).unwrap_or_default();
+            out.push(Match::of(rule, at..at + length, records, steps));
+        }
+        let (words, before) = (self.far + 1 - at, self.low == at);
+        let looked = Looked { words, before, missed: self.missed };
+        if let Err(miss) = met
+            && self.low >= at
+            && self.met.is_met_again(stretch, looked)
+        {
+            let start = u16::try_from(at).unwrap_or(u16::MAX);
+            let made = Made { start, rule, length, kept: self.kept, makings: self.makings };
+            self.met.keep(stretch, miss, looked, made);
+        }
+        length
+    }
+
+    /// The rule of the longest match at a place, and how many words it takes; what it yields is kept.
+    fn found(&mut self, at: usize) -> (usize, usize) {
+        (self.far, self.low, self.missed) = (at, at + 1, Needed::default());
+        // What phrases looked at is told for this match alone, so what they came to before is not taken.
+        *self.round = self.round.wrapping_add(1);
+        if *self.round == 0 {
+            self.memo.fill(0);
+            *self.round = 1;
+        }
+        self.kept.clear();
+        self.makings.clear();
+        let best = self.best(at);
+        let Some(end) = best.end().filter(|&end| end > at) else { return (0, 0) };
+        let (rule, alternative) = self.program.top.ends[best.way()];
+        self.evaluate(rule, alternative, at..end, 0, UNKEPT);
+        (rule, end - at)
+    }
+
+    /// What was kept, as the words say it; its places are told from `start` on.
+    fn said(&self, makings: &Makings, of: makings::OfMatch, kept: &Kept, start: usize) -> Said {
+        let tokens = &self.tokens[start..];
+        let read = |at: u16, kinds: SetId| self.record(&tokens[usize::from(at)], kinds);
+        let span =
+            |p: Place| tokens[usize::from(p.first)].span.join(tokens[usize::from(p.last)].span);
+        let mut record = Record::default();
+        makings.fill(of, kept.what, &mut record, &read);
+        Said { record, parts: kept.parts.map(span) }
+    }
+
+    /// What a token says when read as one of `kinds`.
+    fn record(&self, token: &Token, kinds: SetId) -> Record {
+        let kinds = self.program.sets[kinds as usize].kinds;
+        let mut record = token
+            .sense(self.lexicon, kinds, self.region)
+            .map_or_else(Record::default, |s| self.lexicon.vocabulary.record(s));
+        record.number = token.number.or(record.number);
+        record
     }
 
     /// The longest rule at a place.
@@ -194,14 +253,14 @@ impl<'a> Engine<'a> {
 
     /// The longest alternative of a phrase at a place where it can start.
     #[inline]
-    fn phrase(&mut self, rule: u32, at: usize) -> Best {
+    pub(super) fn phrase(&mut self, rule: u32, at: usize) -> Best {
         let slot = at * self.program.trees.len() + rule as usize;
         let known = self.memo[slot];
-        if (known >> 32) as u32 == self.round {
+        if (known >> 32) as u32 == *self.round {
             return Best(known as u32);
         }
         let best = self.follow(self.program.trees[rule as usize].root, at, Best::NONE);
-        self.memo[slot] = (u64::from(self.round) << 32) | u64::from(best.0);
+        self.memo[slot] = u64::from(*self.round) << 32 | u64::from(best.0);
         best
     }
 
@@ -214,6 +273,7 @@ impl<'a> Engine<'a> {
     /// What is to be tried at a node; `best` is made the end there, if that is better.
     #[inline(always)]
     fn entry(&mut self, node: NodeId, at: usize, best: &mut Best) -> Entry {
+        self.far = self.far.max(at);
         let entry = self.plan.entry(self.program, node, self.classes[at]);
         *best = (*best).max(Best::new(at, entry.end));
         entry
@@ -228,7 +288,7 @@ impl<'a> Engine<'a> {
             let ahead = self.ahead[at];
             for act in acts {
                 let act = self.plan.act(act);
-                if act.needs.within(ahead)
+                if self.may_come(act.needs, ahead)
                     && let Some(next) = self.asked(act.ask, at)
                 {
                     let behind = self.entry(act.to, next, &mut best);
@@ -238,13 +298,24 @@ impl<'a> Engine<'a> {
                 }
             }
             let act = self.plan.act(last);
-            if !act.needs.within(ahead) {
+            if !self.may_come(act.needs, ahead) {
                 return best;
             }
             let Some(next) = self.asked(act.ask, at) else { return best };
             entry = self.entry(act.to, next, &mut best);
             at = next;
         }
+    }
+
+    /// Whether all comes that is needed.
+    #[inline(always)]
+    fn may_come(&mut self, needs: Needed, ahead: Needed) -> bool {
+        let lacking = needs.without(ahead);
+        if lacking.is_none() {
+            return true;
+        }
+        self.missed = self.missed.or(lacking.one());
+        false
     }
 
     /// Where what an act asks for ends if it fits at `at`.
@@ -259,19 +330,20 @@ impl<'a> Engine<'a> {
 
     /// Whether the token at `at`, or the end there, is in a set.
     #[inline(always)]
-    fn holds(&self, set: SetId, at: usize) -> bool {
+    fn holds(&mut self, set: SetId, at: usize) -> bool {
+        self.far = self.far.max(at);
         self.plan.holds(set, self.classes[at])
     }
 
     /// Whether a step is worth trying at `at`.
     #[inline(always)]
-    fn may(&self, step: StepId, at: usize) -> bool {
+    pub(super) fn may(&mut self, step: StepId, at: usize) -> bool {
         self.holds(self.program.steps[step as usize].gate, at)
     }
 
     /// Where a step ends if it fits at `at`.
     #[inline(always)]
-    fn fits(&mut self, step: StepId, at: usize) -> Option<usize> {
+    pub(super) fn fits(&mut self, step: StepId, at: usize) -> Option<usize> {
         self.takes(self.program.steps[step as usize], at)
     }
 
@@ -317,10 +389,14 @@ impl<'a> Engine<'a> {
             Op::Not(inner) => self.fits(inner, at).is_none().then_some(at),
             Op::And(inner) => self.fits(inner, at).map(|_| at),
             Op::Behind(yes, inner) => {
+                self.low = self.low.min(at);
                 let fits = at.checked_sub(1).is_some_and(|b| self.fits(inner, b) == Some(at));
                 (fits == yes).then_some(at)
             }
-            Op::Start => (at == 0).then_some(at),
+            Op::Start => {
+                self.low = self.low.min(at);
+                (at == 0).then_some(at)
+            }
             Op::End => (at == self.tokens.len()).then_some(at),
         }
     }
@@ -334,130 +410,6 @@ impl<'a> Engine<'a> {
             at = next;
         }
         at
-    }
-
-    /// Builds the records of a rule or phrase already known to fit `there`, kept under `of`.
-    fn evaluate(&mut self, rule: usize, way: usize, there: Range<usize>, depth: usize, of: u16) {
-        let yields = &self.rules.rules[rule].alternatives[way].yields;
-        let from = self.kept.len();
-        if let Some(steps) = &mut self.steps {
-            let words = &self.tokens[there.clone()];
-            let span = match words {
-                [first, .., last] => first.span.join(last.span),
-                [one] => one.span,
-                [] => Span::default(),
-            };
-            steps.push(Step { depth, rule, span });
-        }
-        self.walk(self.program.ways[rule][way], there.start, UNKEPT, depth);
-        let kept = &mut *self.kept;
-        let upto = kept.len();
-        let alone = match yields {
-            Yield::Var(name) => Some(*name),
-            Yield::Product(items) => match Product::of(items, &kept[from..]) {
-                Product::Kept(name) => Some(name),
-                Product::Of(items) => {
-                    multiplied(kept, items, &(from..upto), of);
-                    None
-                }
-            },
-            yields => {
-                yielded(kept, yields, &(from..upto), of);
-                None
-            }
-        };
-        if let Some(name) = alone {
-            // All that is kept under that name is what it yields; most often that is all there is, and lies
-            // where it should.
-            let own = |k: &Kept| usize::from(k.of) == name;
-            let mut to = from;
-            for at in from..upto {
-                if own(&kept[at]) {
-                    if to != at {
-                        kept[to] = kept[at];
-                    }
-                    kept[to].of = of;
-                    to += 1;
-                }
-            }
-            kept.truncate(to);
-            return;
-        }
-        kept.copy_within(upto.., from);
-        kept.truncate(kept.len() - (upto - from));
-    }
-
-    /// Walks a pattern that fits, keeping what its captures say; gives back where it ends, or, where
-    /// that is known without it, where the last word that is kept does.
-    fn walk(&mut self, walk: WalkId, at: usize, into: u16, depth: usize) -> Option<usize> {
-        let program = self.program;
-        let (mut walk, mut into) = (walk, into);
-        while let Walk::Keep(of, inner) = program.walks[walk as usize] {
-            (walk, into) = (inner, of);
-        }
-        match program.walks[walk as usize] {
-            Walk::Fits(step) => self.fits(step, at),
-            Walk::Read(kinds) => {
-                let said = self.record(at, kinds);
-                self.kept.push(Kept { said, of: into });
-                Some(at + 1)
-            }
-            Walk::Place => {
-                let said = Said::at(Record::default(), place(at));
-                self.kept.push(Kept { said, of: into });
-                Some(at + 1)
-            }
-            Walk::Phrase(p) => {
-                let best = self.phrase(p, at);
-                let end = best.end()?;
-                self.evaluate(p as usize, best.way(), at..end, depth + 1, into);
-                Some(end)
-            }
-            Walk::Seq(run) => {
-                let mut at = at;
-                for &item in &program.items[run.places()] {
-                    // What is passed over needs no call.
-                    at = match program.walks[item as usize] {
-                        Walk::Fits(step) => self.fits(step, at)?,
-                        Walk::Opt(step, _) | Walk::Star(step, _) if !self.may(step, at) => at,
-                        _ => self.walk(item, at, into, depth)?,
-                    };
-                }
-                Some(at)
-            }
-            Walk::Alt(run) => {
-                let choices = &program.choices[run.places()];
-                let mut fit = choices.iter().filter_map(|&(s, w)| Some((self.fits(s, at)?, w)));
-                let (end, walk) = fit.next()?;
-                self.walk(walk, at, into, depth);
-                Some(end)
-            }
-            Walk::Opt(step, walk) => {
-                let Some(end) = self.fits(step, at) else { return Some(at) };
-                self.walk(walk, at, into, depth);
-                Some(end)
-            }
-            Walk::Star(step, walk) => {
-                let mut at = at;
-                while let Some(next) = self.fits(step, at).filter(|&next| next != at) {
-                    self.walk(walk, at, into, depth);
-                    at = next;
-                }
-                Some(at)
-            }
-            Walk::Keep(..) | Walk::Nothing => Some(at),
-        }
-    }
-
-    /// What the token at `at` says when read as one of `kinds`.
-    fn record(&self, at: usize, kinds: SetId) -> Said<Place> {
-        let token = &self.tokens[at];
-        let kinds = self.program.sets[kinds as usize].kinds;
-        let mut record = token
-            .sense(self.lexicon, kinds, self.region)
-            .map_or_else(Record::default, |s| self.lexicon.vocabulary.record(s));
-        record.number = token.number.or(record.number);
-        Said::at(record, place(at))
     }
 }
 

@@ -2,8 +2,11 @@
 
 pub mod birds;
 pub mod engine;
+pub mod fit;
 pub mod joins;
 pub mod known;
+pub mod makings;
+pub mod met;
 pub mod nearest;
 pub mod paths;
 pub mod plan;

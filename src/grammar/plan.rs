@@ -133,11 +133,12 @@ pub type Looks = (KindSet, Node, WordId);
 const SEEN: usize = 4_096;
 
 impl Plan {
-    /// Makes it one of these rules.
-    pub fn serve(&mut self, program: &Program, region: Name) {
+    /// Makes it one of these rules; tells whether it starts anew, with other classes.
+    pub fn serve(&mut self, program: &Program, region: Name) -> bool {
         let of = (std::ptr::from_ref(program).addr(), region);
         let full = self.words.len() > MOST_CLASSES || self.entries.len() > MOST_ENTRIES;
-        if self.of != of || self.nodes != program.nodes.len() || full {
+        let anew = self.of != of || self.nodes != program.nodes.len() || full;
+        if anew {
             self.of = of;
             self.classes.clear();
             self.words.clear();
@@ -156,6 +157,7 @@ impl Plan {
             self.room = 0;
             self.add(program, Set::default());
         }
+        anew
     }
 
     /// Puts the classes of words, and of the end behind them, into a list; `word` tells what rules see of

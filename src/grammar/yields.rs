@@ -1,7 +1,11 @@
-//! What a rule yields of what was kept while it was walked: sums and products of records.
+//! What a rule yields: it is walked, what its captures say is kept, and sums and products are made of that.
 
-use crate::lexicon::record::{Piece, Said};
+use super::engine::{Engine, Step};
+use super::makings::{Kept, Makings, NOTHING};
+use crate::lexicon::record::{Parts, Piece};
 use crate::rules::Yield;
+use crate::rules::program::{Walk, WalkId};
+use crate::span::Span;
 use std::ops::Range;
 
 /// A range of tokens: half a span's size, and records are copied often.
@@ -11,6 +15,14 @@ pub struct Place {
     pub first: u16,
     /// The last.
     pub last: u16,
+}
+
+impl Place {
+    /// The same, told from `start` on.
+    #[must_use]
+    pub const fn from(self, start: u16) -> Self {
+        Self { first: self.first - start, last: self.last - start }
+    }
 }
 
 impl Piece for Place {
@@ -23,17 +35,8 @@ impl Piece for Place {
     }
 }
 
-/// A record that was kept, and under which number.
-#[derive(Clone, Copy, Debug)]
-pub struct Kept {
-    /// The record.
-    pub said: Said<Place>,
-    /// The number.
-    pub of: u16,
-}
-
 /// What a product of records comes to where some of its parts are empty, which leaves the others as they are.
-pub enum Product<'y> {
+enum Product<'y> {
     /// To one part that yields no more than what was kept under that number.
     Kept(usize),
     /// To these parts, the first of which is not empty.
@@ -42,7 +45,7 @@ pub enum Product<'y> {
 
 impl<'y> Product<'y> {
     /// That of `items`, of which at most the first ones and the last ones are left out.
-    pub fn of(items: &'y [Yield], kept: &[Kept]) -> Self {
+    fn of(items: &'y [Yield], kept: &[Kept]) -> Self {
         let is_kept = |name: usize| kept.iter().any(|k| usize::from(k.of) == name);
         let empty = |item: &Yield| match item {
             Yield::Folded(name) | Yield::OrEmpty(name) => !is_kept(*name),
@@ -74,13 +77,140 @@ impl<'y> Product<'y> {
 pub const UNKEPT: u16 = u16::MAX;
 
 /// The place of one token.
-pub fn place(at: usize) -> Place {
+fn place(at: usize) -> Place {
     let at = u16::try_from(at).unwrap_or(u16::MAX);
     Place { first: at, last: at }
 }
 
+impl Engine<'_> {
+    /// Builds the records of a rule or phrase already known to fit `there`, kept under `of`.
+    pub(super) fn evaluate(
+        &mut self,
+        rule: usize,
+        way: usize,
+        there: Range<usize>,
+        depth: usize,
+        of: u16,
+    ) {
+        let yields = &self.rules.rules[rule].alternatives[way].yields;
+        let from = self.kept.len();
+        if let Some(steps) = &mut self.steps {
+            let words = &self.tokens[there.clone()];
+            let span = match words {
+                [first, .., last] => first.span.join(last.span),
+                [one] => one.span,
+                [] => Span::default(),
+            };
+            steps.push(Step { depth, rule, span });
+        }
+        self.walk(self.program.ways[rule][way], there.start, UNKEPT, depth);
+        let kept = &mut *self.kept;
+        let upto = kept.len();
+        let alone = match yields {
+            Yield::Var(name) => Some(*name),
+            Yield::Product(items) => match Product::of(items, &kept[from..]) {
+                Product::Kept(name) => Some(name),
+                Product::Of(items) => {
+                    multiplied(kept, self.makings, items, &(from..upto), of);
+                    None
+                }
+            },
+            yields => {
+                yielded(kept, self.makings, yields, &(from..upto), of);
+                None
+            }
+        };
+        if let Some(name) = alone {
+            // All that is kept under that name is what it yields; most often that is all there is, and lies
+            // where it should.
+            let own = |k: &Kept| usize::from(k.of) == name;
+            let mut to = from;
+            for at in from..upto {
+                if own(&kept[at]) {
+                    if to != at {
+                        kept[to] = kept[at];
+                    }
+                    kept[to].of = of;
+                    to += 1;
+                }
+            }
+            kept.truncate(to);
+            return;
+        }
+        kept.copy_within(upto.., from);
+        kept.truncate(kept.len() - (upto - from));
+    }
+
+    /// Walks a pattern that fits, keeping what its captures say; gives back where it ends, or, where
+    /// that is known without it, where the last word that is kept does.
+    fn walk(&mut self, walk: WalkId, at: usize, into: u16, depth: usize) -> Option<usize> {
+        let program = self.program;
+        let (mut walk, mut into) = (walk, into);
+        while let Walk::Keep(of, inner) = program.walks[walk as usize] {
+            (walk, into) = (inner, of);
+        }
+        match program.walks[walk as usize] {
+            Walk::Fits(step) => self.fits(step, at),
+            Walk::Read(kinds) => {
+                let what = self.makings.read(at, kinds);
+                self.kept.push(Kept { what, parts: Parts::one(place(at)), of: into });
+                Some(at + 1)
+            }
+            Walk::Place => {
+                self.kept.push(Kept { what: NOTHING, parts: Parts::one(place(at)), of: into });
+                Some(at + 1)
+            }
+            Walk::Phrase(p) => {
+                let best = self.phrase(p, at);
+                let end = best.end()?;
+                self.evaluate(p as usize, best.way(), at..end, depth + 1, into);
+                Some(end)
+            }
+            Walk::Seq(run) => {
+                let mut at = at;
+                for &item in &program.items[run.places()] {
+                    // What is passed over needs no call.
+                    at = match program.walks[item as usize] {
+                        Walk::Fits(step) => self.fits(step, at)?,
+                        Walk::Opt(step, _) | Walk::Star(step, _) if !self.may(step, at) => at,
+                        _ => self.walk(item, at, into, depth)?,
+                    };
+                }
+                Some(at)
+            }
+            Walk::Alt(run) => {
+                let choices = &program.choices[run.places()];
+                let mut fit = choices.iter().filter_map(|&(s, w)| Some((self.fits(s, at)?, w)));
+                let (end, walk) = fit.next()?;
+                self.walk(walk, at, into, depth);
+                Some(end)
+            }
+            Walk::Opt(step, walk) => {
+                let Some(end) = self.fits(step, at) else { return Some(at) };
+                self.walk(walk, at, into, depth);
+                Some(end)
+            }
+            Walk::Star(step, walk) => {
+                let mut at = at;
+                while let Some(next) = self.fits(step, at).filter(|&next| next != at) {
+                    self.walk(walk, at, into, depth);
+                    at = next;
+                }
+                Some(at)
+            }
+            Walk::Keep(..) | Walk::Nothing => Some(at),
+        }
+    }
+}
+
 /// Puts what `yields` makes of the records in `kept` behind the last one, under `of`.
-pub fn yielded(all: &mut Vec<Kept>, yields: &Yield, kept: &Range<usize>, of: u16) {
+fn yielded(
+    all: &mut Vec<Kept>,
+    makings: &mut Makings,
+    yields: &Yield,
+    kept: &Range<usize>,
+    of: u16,
+) {
     let is = |name: usize| move |k: &&Kept| usize::from(k.of) == name;
     match yields {
         Yield::Var(name) | Yield::OrEmpty(name) => {
@@ -91,7 +221,7 @@ pub fn yielded(all: &mut Vec<Kept>, yields: &Yield, kept: &Range<usize>, of: u16
                 }
             }
             if all.len() == before && matches!(yields, Yield::OrEmpty(_)) {
-                all.push(Kept { said: Said::default(), of });
+                all.push(Kept { what: NOTHING, parts: Parts::default(), of });
             }
         }
         Yield::Last(name) => {
@@ -100,73 +230,72 @@ pub fn yielded(all: &mut Vec<Kept>, yields: &Yield, kept: &Range<usize>, of: u16
             }
         }
         Yield::Folded(name) => {
-            let mut said = Said::default();
-            all[kept.clone()].iter().filter(is(*name)).for_each(|one| said.fill(&one.said));
-            all.push(Kept { said, of });
+            let mut said = Kept { what: NOTHING, parts: Parts::default(), of };
+            let all_of = all[kept.clone()].iter().filter(is(*name));
+            all_of.for_each(|one| said.fill(one, makings));
+            all.push(said);
         }
         Yield::Literal(record, taken, upper) => {
-            let mut said = Said { record: **record, ..Said::default() };
-            let first = |name: usize| all[kept.clone()].iter().find(is(name)).map(|k| &k.said);
+            let mut said = Kept { what: makings.stands(record), parts: Parts::default(), of };
+            let first = |name: usize| all[kept.clone()].iter().find(is(name));
             for &(to, name, from) in taken {
                 if let Some(first) = first(name) {
-                    said.record.set(to, first.get(from));
+                    said.what = makings.with_slot(said.what, to, first.what, from);
                     said.parts.add_all(&first.parts);
                 }
             }
             if let Some(first) = upper.and_then(first) {
-                said.record.upper = first.record.number;
+                said.what = makings.with_upper(said.what, first.what);
                 said.parts.add_all(&first.parts);
             }
-            all.push(Kept { said, of });
+            all.push(said);
         }
-        Yield::Sum(items) => items.iter().for_each(|item| yielded(all, item, kept, of)),
+        Yield::Sum(items) => items.iter().for_each(|item| yielded(all, makings, item, kept, of)),
         Yield::Product(items) => match Product::of(items, &all[kept.clone()]) {
-            Product::Kept(name) => yielded(all, &Yield::Var(name), kept, of),
-            Product::Of(items) => multiplied(all, items, kept, of),
+            Product::Kept(name) => yielded(all, makings, &Yield::Var(name), kept, of),
+            Product::Of(items) => multiplied(all, makings, items, kept, of),
         },
     }
 }
 
 /// Puts each of what the first of `items` yields, merged with each of the others, behind the last record.
-pub fn multiplied(all: &mut Vec<Kept>, items: &[Yield], kept: &Range<usize>, of: u16) {
+fn multiplied(
+    all: &mut Vec<Kept>,
+    makings: &mut Makings,
+    items: &[Yield],
+    kept: &Range<usize>,
+    of: u16,
+) {
     let from = all.len();
     let Some((first, others)) = items.split_first() else { return };
-    yielded(all, first, kept, of);
+    yielded(all, makings, first, kept, of);
     for item in others {
-        product(all, from, item, kept, of);
+        product(all, makings, from, item, kept, of);
     }
 }
 
 /// Merges each record from `from` on with each that `item` yields.
-fn product(all: &mut Vec<Kept>, from: usize, item: &Yield, kept: &Range<usize>, of: u16) {
+fn product(
+    all: &mut Vec<Kept>,
+    makings: &mut Makings,
+    from: usize,
+    item: &Yield,
+    kept: &Range<usize>,
+    of: u16,
+) {
     // What was not kept adds nothing to what it is merged with.
     if let Yield::Folded(name) | Yield::OrEmpty(name) = item
         && !all[kept.clone()].iter().any(|k| usize::from(k.of) == *name)
     {
         return;
     }
-    // Most often that is one record, taken from where it lies.
-    if let Yield::Var(name) | Yield::OrEmpty(name) = item {
-        let mut found = kept.clone().filter(|&i| usize::from(all[i].of) == *name);
-        if let (Some(one), None) = (found.next(), found.next()) {
-            let (before, made) = all.split_at_mut(from);
-            made.iter_mut().for_each(|left| left.said.fill(&before[one].said));
-            return;
-        }
-    }
     let upto = all.len();
-    yielded(all, item, kept, of);
+    yielded(all, makings, item, kept, of);
     let end = all.len();
-    if end == upto + 1 {
-        if let Some(right) = all.pop() {
-            all[from..].iter_mut().for_each(|left| left.said.fill(&right.said));
-        }
-        return;
-    }
     for left in from..upto {
         for right in upto..end {
-            let mut both = all[left];
-            both.said.fill(&all[right].said);
+            let (mut both, right) = (all[left], all[right]);
+            both.fill(&right, makings);
             all.push(both);
         }
     }

@@ -28,10 +28,31 @@ impl Needed {
         Self([self.0[0] | other.0[0], self.0[1] | other.0[1]])
     }
 
-    /// Whether all of them are among `others`.
+    /// Those that are not among `others`.
+    #[must_use]
     #[inline(always)]
-    pub const fn within(self, others: Self) -> bool {
-        (self.0[0] & !others.0[0]) | (self.0[1] & !others.0[1]) == 0
+    pub const fn without(self, others: Self) -> Self {
+        Self([self.0[0] & !others.0[0], self.0[1] & !others.0[1]])
+    }
+
+    /// Whether there is none.
+    #[inline(always)]
+    pub const fn is_none(self) -> bool {
+        self.0[0] | self.0[1] == 0
+    }
+
+    /// Whether both have one in common.
+    #[inline(always)]
+    pub const fn meets(self, other: Self) -> bool {
+        self.0[0] & other.0[0] | self.0[1] & other.0[1] != 0
+    }
+
+    /// One of them, if there is any.
+    #[must_use]
+    #[inline(always)]
+    pub const fn one(self) -> Self {
+        let [low, high] = self.0;
+        Self([low & low.wrapping_neg(), if low == 0 { high & high.wrapping_neg() } else { 0 }])
     }
 }
 
