@@ -20,7 +20,7 @@ const ROUNDS: usize = 25;
 const SEASONS: usize = 3;
 const STARTS: usize = 40;
 /// How many entries a season has here.
-const ENTRIES: usize = 20_000;
+const ENTRIES: usize = 100_000;
 
 /// The shortest of some rounds.
 pub fn fastest(rounds: usize, timed: &mut dyn FnMut()) -> Duration {
@@ -60,6 +60,7 @@ fn in_memory(knowledge: &Knowledge, notes: &[String]) {
     let few: Vec<_> = notes.iter().take(200).map(|n| reader.read(n).traits).collect();
     let twice: Vec<&String> = notes.iter().chain(notes).collect();
     let split = |n: &String| black_box(n.as_str()).split_word_bounds().count();
+    let words = |n: &String| black_box(n.as_str()).unicode_words().count();
     let read = |n: &String| reader.read(black_box(n)).traits.len();
     // As `rectrix read --format jsonl` writes a line: the bytes of serde_json.
     let mut line = Vec::new();
@@ -70,6 +71,7 @@ fn in_memory(knowledge: &Knowledge, notes: &[String]) {
     };
     let mut rows: Vec<Row<'_>> = vec![
         ("bare word splitting", notes.len(), Box::new(|| each(notes.iter().map(split)))),
+        ("the words alone", notes.len(), Box::new(|| each(notes.iter().map(words)))),
         (
             "scan for 1,500 forms (Aho-Corasick)",
             notes.len(),
@@ -78,6 +80,14 @@ fn in_memory(knowledge: &Knowledge, notes: &[String]) {
             }),
         ),
         ("reading to traits", notes.len(), Box::new(|| each(notes.iter().map(read)))),
+        (
+            "the same, first notes of a new reader",
+            notes.len(),
+            Box::new(|| {
+                let reader = knowledge.reader(region);
+                each(notes.iter().map(|n| reader.read(black_box(n)).traits.len()));
+            }),
+        ),
         (
             "the same, twice the notes",
             twice.len(),

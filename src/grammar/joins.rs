@@ -11,6 +11,7 @@ use crate::lexicon::kinds::KindSet;
 use crate::lexicon::vocabulary::{WordId, normalise_into};
 use crate::span::Span;
 use crate::words::{Class, Word};
+use rustc_hash::FxHashMap;
 
 /// The shortest word that is parted, and the shortest whole of two words.
 const LEAST_LETTERS: usize = 6;
@@ -20,6 +21,37 @@ pub(super) const LONGEST_MENDED: usize = 64;
 /// The shortest half.
 const LEAST_HALF: usize = 2;
 
+/// Where words nobody knows fell into two known ones before: the same ones come again, and to look costs as much
+/// as reading a few words.
+#[derive(Clone, Debug, Default)]
+pub struct Parted(FxHashMap<Box<str>, Option<(usize, WordId, WordId)>>);
+
+/// How many words are remembered.
+const MOST_PARTED: usize = 4096;
+
+impl Parted {
+    fn of(
+        &mut self,
+        word: &str,
+        lexicon: &Lexicon,
+        worth: KindSet,
+        scratch: &mut String,
+    ) -> Option<(usize, WordId, WordId)> {
+        if !word.is_ascii() || !(LEAST_LETTERS..=LONGEST_MENDED).contains(&word.len()) {
+            return None;
+        }
+        if let Some(&known) = self.0.get(word) {
+            return known;
+        }
+        let found = parted(word, lexicon, worth, scratch);
+        if self.0.len() >= MOST_PARTED {
+            self.0.clear();
+        }
+        self.0.insert(word.into(), found);
+        found
+    }
+}
+
 /// Parts and joins words; `known` and `words` stay in step. Of two halves one must be of a kind in `worth`.
 pub fn mend_joins(
     text: &str,
@@ -27,6 +59,7 @@ pub fn mend_joins(
     known: &mut Vec<Known>,
     lexicon: &Lexicon,
     worth: KindSet,
+    before: &mut Parted,
     repairs: &mut Vec<Repair>,
 ) {
     // A word that is none by itself is unknown, or half of something: "nut".
@@ -49,7 +82,7 @@ pub fn mend_joins(
             known.remove(i + 1);
         } else if !known[i].starts
             && let Some((at, first, second)) =
-                parted(words[i].span.of(text), lexicon, worth, &mut scratch)
+                before.of(words[i].span.of(text), lexicon, worth, &mut scratch)
         {
             let span = words[i].span;
             let text_of = |id| lexicon.vocabulary.word_text(id);
@@ -99,16 +132,13 @@ fn joined(
     (kinds & (lexicon.mendable | lexicon.named) != 0).then_some((Span::new(a.start, b.end), id))
 }
 
-/// Where a word nobody knows falls into two known ones.
+/// Where a word nobody knows, neither short nor long, falls into two known ones.
 fn parted(
     word: &str,
     lexicon: &Lexicon,
     worth: KindSet,
     scratch: &mut String,
 ) -> Option<(usize, WordId, WordId)> {
-    if !word.is_ascii() || !(LEAST_LETTERS..=LONGEST_MENDED).contains(&word.len()) {
-        return None;
-    }
     let vocabulary = &lexicon.vocabulary;
     let mut kinds_of = |part: &str| {
         normalise_into(part, scratch);

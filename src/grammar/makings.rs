@@ -72,7 +72,7 @@ impl Makings {
     }
 
     /// How many there are.
-    pub const fn len(&self) -> usize {
+    pub const fn count(&self) -> usize {
         self.list.len()
     }
 

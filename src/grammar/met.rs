@@ -15,10 +15,11 @@ use super::plan::{Class, END};
 use crate::rules::needs::Needed;
 use rustc_hash::FxHashMap;
 
-/// How many places of the tree, and how many records of what was found, are kept; all are forgotten when there
-/// are more. Some 10 MB at most, and of the 29,300 sentences the engine was measured with half fit in.
+/// How many places of the tree, and how many records of what was found with their makings, are kept; all are
+/// forgotten when there are more. Some 10 MB at most.
 const MOST_NODES: usize = 1 << 16;
 const MOST_KEPT: usize = 1 << 15;
+const MOST_MAKINGS: usize = 1 << 18;
 
 /// How many stretches that were met once are remembered, four at a place.
 const ONCE: usize = 1 << 15;
@@ -174,7 +175,9 @@ impl Met {
 
     /// Whether so much is kept that it is time to forget it.
     pub fn is_full(&self) -> bool {
-        self.nodes.len() > MOST_NODES || self.kept.len() > MOST_KEPT
+        self.nodes.len() > MOST_NODES
+            || self.kept.len() > MOST_KEPT
+            || self.makings.count() > MOST_MAKINGS
     }
 
     /// What rules made of a stretch that starts so.

@@ -159,11 +159,11 @@ impl Forms {
     pub fn of(lexicon: &Lexicon) -> Self {
         let empty = || vec![Vec::new(); 256].into_boxed_slice();
         let mut out = Self { list: Vec::new(), starting: empty(), second: empty() };
-        for (form, node) in lexicon.vocabulary.single_words() {
+        for (word, node) in lexicon.vocabulary.single_word_nodes() {
+            let form = lexicon.vocabulary.word_text(word);
             if form.len() < 4 || written_kinds(lexicon, node) & lexicon.mendable == 0 {
                 continue;
             }
-            let Some(word) = lexicon.vocabulary.word(form) else { continue };
             let place = u32::try_from(out.list.len()).unwrap_or(0);
             out.starting[usize::from(form.as_bytes()[0])].push(place);
             out.second[usize::from(form.as_bytes()[1])].push(place);

@@ -4,7 +4,7 @@
 //! a possessive ending, then mended where its spelling is near a form and its neighbours speak of a
 //! bird; what stays unknown stays unknown.
 
-use super::joins::mend_joins;
+use super::joins::{Parted, mend_joins};
 use super::known::{Known, Lookup};
 use super::repair::{Repair, Why};
 use super::spelling::{Forms, Mended, mend};
@@ -131,6 +131,7 @@ pub struct Scratch {
     /// Tokens whose readings hang on what stands beside them.
     bound: Vec<usize>,
     mended: Mended,
+    parted: Parted,
 }
 
 /// Reads `text` into `out`, which is emptied first; gives back what was changed on the way.
@@ -141,7 +142,7 @@ pub fn tokens_into(
     scratch: &mut Scratch,
     out: &mut Vec<Token>,
 ) -> Vec<Repair> {
-    let Scratch { words, known, lookup, limits, bound, mended: mended_before } = scratch;
+    let Scratch { words, known, lookup, limits, bound, mended: mended_before, parted } = scratch;
     let mut repairs = Vec::new();
     words_into(text, words);
     known.clear();
@@ -152,7 +153,7 @@ pub fn tokens_into(
         _ => Known::NONE,
     }));
     let worth = lexicon.mendable | basics.number;
-    mend_joins(text, words, known, lexicon, worth, &mut repairs);
+    mend_joins(text, words, known, lexicon, worth, parted, &mut repairs);
     let grouping = Grouping { text, lexicon, basics };
     grouping.group(words, known, limits, bound, out);
     let mut mended_spans: Vec<Span> = Vec::new();

@@ -196,11 +196,16 @@ impl Vocabulary {
 
     /// Every form of one word with its text and node, bent verbs included.
     pub fn single_words(&self) -> impl Iterator<Item = (&str, Node)> {
-        self.words.iter().zip(&*self.first).zip(&*self.bases).filter_map(|((text, &own), &base)| {
+        self.single_word_nodes().map(|(word, node)| (self.word_text(word), node))
+    }
+
+    /// The same by the number of the word.
+    pub fn single_word_nodes(&self) -> impl Iterator<Item = (WordId, Node)> {
+        (0..).zip(self.first.iter().zip(&*self.bases)).filter_map(|(word, (&own, &base))| {
             let bent = self.first.get(base as usize).copied().unwrap_or(0);
             let node = if own != 0 && self.kinds(own) != 0 { own } else { bent };
             let usable = if node == own { KindSet::MAX } else { self.verbs };
-            (node != 0 && self.kinds(node) & usable != 0).then_some((text, node))
+            (node != 0 && self.kinds(node) & usable != 0).then_some((word, node))
         })
     }
 
