@@ -3,7 +3,6 @@
 //! What comes on top is made here: the rules there are, about other words, and the accounts there are, under
 //! other names.
 
-use crate::ratios::fastest;
 use rectrix::accounts::Account;
 use rectrix::built_in;
 use rectrix::diagnostic::Source;
@@ -15,11 +14,22 @@ use rectrix::reading::Reader;
 use rectrix::rules::Rules;
 use std::hint::black_box;
 use std::process::{Command, Stdio};
+use std::time::{Duration, Instant};
 
 /// How many times as many rules and accounts there are.
 const TIMES: usize = 3;
 /// How many rounds each thing is timed.
 const ROUNDS: usize = 9;
+
+/// The shortest of some rounds.
+fn fastest(rounds: usize, timed: &mut dyn FnMut()) -> Duration {
+    let once = |_| {
+        let started = Instant::now();
+        timed();
+        started.elapsed()
+    };
+    (0..rounds).map(once).min().unwrap_or_default()
+}
 
 /// Prints what growing costs.
 pub fn print(knowledge: &Knowledge, notes: &[String]) {
