@@ -3,6 +3,7 @@
 //! What comes on top is made here: the rules there are, about other words, and the accounts there are, under
 //! other names.
 
+use crate::ratios::took;
 use rectrix::accounts::Account;
 use rectrix::built_in;
 use rectrix::diagnostic::Source;
@@ -14,22 +15,12 @@ use rectrix::reading::Reader;
 use rectrix::rules::Rules;
 use std::hint::black_box;
 use std::process::{Command, Stdio};
-use std::time::{Duration, Instant};
+use std::time::Duration;
 
 /// How many times as many rules and accounts there are.
 const TIMES: usize = 3;
 /// How many rounds each thing is timed.
 const ROUNDS: usize = 9;
-
-/// The shortest of some rounds.
-fn fastest(rounds: usize, timed: &mut dyn FnMut()) -> Duration {
-    let once = |_| {
-        let started = Instant::now();
-        timed();
-        started.elapsed()
-    };
-    (0..rounds).map(once).min().unwrap_or_default()
-}
 
 /// Prints what growing costs.
 pub fn print(knowledge: &Knowledge, notes: &[String]) {
@@ -45,11 +36,9 @@ pub fn print(knowledge: &Knowledge, notes: &[String]) {
     .into();
     let readers: Vec<Reader<'_>> =
         languages.iter().map(|(_, (l, r))| Reader::new(l, r, "north-america")).collect();
-    let mut timed: Vec<Box<dyn FnMut() + '_>> = Vec::new();
+    let mut timed: Vec<Box<dyn FnMut() -> Duration + '_>> = Vec::new();
     for reader in &readers {
-        timed.push(Box::new(|| {
-            black_box(notes.iter().map(|n| reader.read(black_box(n)).traits.len()).sum::<usize>());
-        }));
+        timed.push(Box::new(|| took(notes.iter().map(|n| reader.read(black_box(n)).traits.len()))));
     }
     let names: Vec<&str> = languages.iter().map(|l| l.0).collect();
     rows(&names, notes.len(), &mut timed);
@@ -61,11 +50,11 @@ pub fn print(knowledge: &Knowledge, notes: &[String]) {
     let matchers = both.map(|k| (Matcher::new(k).unwrap(), Checklist::all(&k.accounts)));
     let reader = knowledge.reader("north-america");
     let few: Vec<_> = notes.iter().take(200).map(|n| reader.read(n).traits).collect();
-    let mut timed: Vec<Box<dyn FnMut() + '_>> = Vec::new();
+    let mut timed: Vec<Box<dyn FnMut() -> Duration + '_>> = Vec::new();
     for (matcher, list) in &matchers {
         timed.push(Box::new(|| {
-            let rank = |t| matcher.rank(black_box(t), list, 10).candidates.len();
-            black_box(few.iter().map(|t| rank(t)).sum::<usize>());
+            let rank = |t: &Vec<_>| matcher.rank(black_box(t), list, 10).candidates.len();
+            took(few.iter().map(rank))
         }));
     }
     rows(
@@ -77,11 +66,11 @@ pub fn print(knowledge: &Knowledge, notes: &[String]) {
 }
 
 /// Times each in turn, many rounds over; ratios are to the first.
-fn rows(names: &[&str], count: usize, timed: &mut [Box<dyn FnMut() + '_>]) {
+fn rows(names: &[&str], count: usize, timed: &mut [Box<dyn FnMut() -> Duration + '_>]) {
     let mut best = vec![f64::MAX; timed.len()];
     for _ in 0..ROUNDS {
         for (best, timed) in best.iter_mut().zip(timed.iter_mut()) {
-            *best = best.min(fastest(1, &mut **timed).as_secs_f64() * 1e6 / count as f64);
+            *best = best.min(timed().as_secs_f64() * 1e6 / count as f64);
         }
     }
     for (name, one) in names.iter().zip(&best) {

@@ -35,8 +35,6 @@ pub fn print(knowledge: &Knowledge, notes: &[String]) {
 fn in_memory(knowledge: &Knowledge, notes: &[String]) {
     let region = "north-america";
     let reader = knowledge.reader(region);
-    let options = Options { top: 0, checklist: Checklist::all(&knowledge.accounts) };
-    let analyst = Analyst::new(knowledge, region, options).unwrap();
     let matcher = Matcher::new(knowledge).unwrap();
     let list = Checklist::all(&knowledge.accounts);
     let words = knowledge.lexicon.vocabulary.single_words();
@@ -52,13 +50,7 @@ fn in_memory(knowledge: &Knowledge, notes: &[String]) {
     let split = |n: &String| black_box(n.as_str()).split_word_bounds().count();
     let words = |n: &String| black_box(n.as_str()).unicode_words().count();
     let read = |n: &String| reader.read(black_box(n)).traits.len();
-    // As `rectrix read --format jsonl` writes a line: the bytes of serde_json.
-    let mut line = Vec::new();
-    let mut json = |n: &String| {
-        line.clear();
-        analyst.analyse("1", black_box(n)).write_json(&mut line);
-        line.len()
-    };
+    let mut json = to_json(knowledge, region);
     // New notes come to a reader that has read others: every other note is read before.
     let (before, new): (Vec<_>, Vec<_>) = notes.iter().enumerate().partition(|(n, _)| n % 2 == 0);
     let new_notes = || {
@@ -67,14 +59,7 @@ fn in_memory(knowledge: &Knowledge, notes: &[String]) {
         took(new.iter().map(|(_, n)| reader.read(black_box(n)).traits.len()))
     };
     let new_to_json = || {
-        let options = Options { top: 0, checklist: Checklist::all(&knowledge.accounts) };
-        let analyst = Analyst::new(knowledge, region, options).unwrap();
-        let mut line = Vec::new();
-        let mut json = |n: &str| {
-            line.clear();
-            analyst.analyse("1", black_box(n)).write_json(&mut line);
-            line.len()
-        };
+        let mut json = to_json(knowledge, region);
         each(before.iter().map(|(_, n)| json(n)));
         took(new.iter().map(|(_, n)| json(n)))
     };
@@ -100,7 +85,7 @@ fn in_memory(knowledge: &Knowledge, notes: &[String]) {
         (
             "reading to JSON, notes come again",
             notes.len(),
-            Box::new(|| took(notes.iter().map(&mut json))),
+            Box::new(|| took(notes.iter().map(|n| json(n)))),
         ),
         ("reading to JSON, new notes", new.len(), Box::new(new_to_json)),
         (
@@ -125,12 +110,24 @@ fn in_memory(knowledge: &Knowledge, notes: &[String]) {
     println!("{out}");
 }
 
+/// Writes notes as `rectrix read --format jsonl` writes them, the bytes of serde_json; tells the length of a line.
+fn to_json<'k>(knowledge: &'k Knowledge, region: &str) -> impl FnMut(&str) -> usize + use<'k> {
+    let options = Options { top: 0, checklist: Checklist::all(&knowledge.accounts) };
+    let analyst = Analyst::new(knowledge, region, options).unwrap();
+    let mut line = Vec::new();
+    move |note| {
+        line.clear();
+        analyst.analyse("1", black_box(note)).write_json(&mut line);
+        line.len()
+    }
+}
+
 fn each(all: impl Iterator<Item = usize>) {
     black_box(all.sum::<usize>());
 }
 
 /// How long that takes.
-fn took(all: impl Iterator<Item = usize>) -> Duration {
+pub fn took(all: impl Iterator<Item = usize>) -> Duration {
     let started = Instant::now();
     each(all);
     started.elapsed()

@@ -5,13 +5,13 @@
 //! mark and one of the halves is none that matters.
 
 use super::known::Known;
+use super::remembered::Remembered;
 use super::repair::{Repair, Why};
 use crate::lexicon::Lexicon;
 use crate::lexicon::kinds::KindSet;
 use crate::lexicon::vocabulary::{WordId, normalise_into};
 use crate::span::Span;
 use crate::words::{Class, Word};
-use rustc_hash::FxHashMap;
 
 /// The shortest word that is parted, and the shortest whole of two words.
 const LEAST_LETTERS: usize = 6;
@@ -21,36 +21,8 @@ pub(super) const LONGEST_MENDED: usize = 64;
 /// The shortest half.
 const LEAST_HALF: usize = 2;
 
-/// Where words nobody knows fell into two known ones before: the same ones come again, and to look costs as much
-/// as reading a few words.
-#[derive(Clone, Debug, Default)]
-pub struct Parted(FxHashMap<Box<str>, Option<(usize, WordId, WordId)>>);
-
-/// How many words are remembered.
-const MOST_PARTED: usize = 4096;
-
-impl Parted {
-    fn of(
-        &mut self,
-        word: &str,
-        lexicon: &Lexicon,
-        worth: KindSet,
-        scratch: &mut String,
-    ) -> Option<(usize, WordId, WordId)> {
-        if !word.is_ascii() || !(LEAST_LETTERS..=LONGEST_MENDED).contains(&word.len()) {
-            return None;
-        }
-        if let Some(&known) = self.0.get(word) {
-            return known;
-        }
-        let found = parted(word, lexicon, worth, scratch);
-        if self.0.len() >= MOST_PARTED {
-            self.0.clear();
-        }
-        self.0.insert(word.into(), found);
-        found
-    }
-}
+/// Where a word falls into two known ones, and which those are.
+pub type Halves = Option<(usize, WordId, WordId)>;
 
 /// Parts and joins words; `known` and `words` stay in step. Of two halves one must be of a kind in `worth`.
 pub fn mend_joins(
@@ -59,7 +31,7 @@ pub fn mend_joins(
     known: &mut Vec<Known>,
     lexicon: &Lexicon,
     worth: KindSet,
-    before: &mut Parted,
+    parted_before: &mut Remembered<Halves>,
     repairs: &mut Vec<Repair>,
 ) {
     // A word that is none by itself is unknown, or half of something: "nut".
@@ -81,8 +53,10 @@ pub fn mend_joins(
             words.remove(i + 1);
             known.remove(i + 1);
         } else if !known[i].starts
+            && let written = words[i].span.of(text)
+            && may_part(written)
             && let Some((at, first, second)) =
-                before.of(words[i].span.of(text), lexicon, worth, &mut scratch)
+                parted_before.of(written, || parted(written, lexicon, worth, &mut scratch))
         {
             let span = words[i].span;
             let text_of = |id| lexicon.vocabulary.word_text(id);
@@ -132,13 +106,13 @@ fn joined(
     (kinds & (lexicon.mendable | lexicon.named) != 0).then_some((Span::new(a.start, b.end), id))
 }
 
-/// Where a word nobody knows, neither short nor long, falls into two known ones.
-fn parted(
-    word: &str,
-    lexicon: &Lexicon,
-    worth: KindSet,
-    scratch: &mut String,
-) -> Option<(usize, WordId, WordId)> {
+/// Whether a word is neither too short nor too long to be parted.
+fn may_part(word: &str) -> bool {
+    word.is_ascii() && (LEAST_LETTERS..=LONGEST_MENDED).contains(&word.len())
+}
+
+/// Where a word nobody knows falls into two known ones.
+fn parted(word: &str, lexicon: &Lexicon, worth: KindSet, scratch: &mut String) -> Halves {
     let vocabulary = &lexicon.vocabulary;
     let mut kinds_of = |part: &str| {
         normalise_into(part, scratch);

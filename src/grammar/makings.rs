@@ -4,10 +4,9 @@
 //! say comes last. So a record is the number of a making here, and what was put together once serves for
 //! all words of the same kinds, see [`super::met`].
 
-use super::met::number;
 use super::yields::Place;
 use crate::lexicon::record::{Parts, Record, Slot};
-use crate::rules::program::SetId;
+use crate::rules::program::{SetId, small};
 
 /// A record that is not worked out yet, by its number.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -87,7 +86,7 @@ impl Makings {
             return NOTHING;
         }
         self.ready.push(*record);
-        self.add(Making::Ready(number(self.ready.len() - 1)))
+        self.add(Making::Ready(small(self.ready.len() - 1)))
     }
 
     /// One filled by another.
@@ -111,23 +110,23 @@ impl Makings {
 
     fn add(&mut self, making: Making) -> Value {
         self.list.push(making);
-        Value(number(self.list.len() - 1))
+        Value(small(self.list.len() - 1))
     }
 
     /// All of them.
     pub fn all(&self) -> OfMatch {
-        OfMatch { list: (0, number(self.list.len())), ready: 0 }
+        OfMatch { list: (0, small(self.list.len())), ready: 0 }
     }
 
     /// Adds all of another, with places of words told from the one at `start` on.
     pub fn append(&mut self, other: &Self, start: u16) -> OfMatch {
-        let (from, ready) = (number(self.list.len()), number(self.ready.len()));
+        let (from, ready) = (small(self.list.len()), small(self.ready.len()));
         self.list.extend(other.list.iter().map(|making| match *making {
             Making::Read(at, kinds) => Making::Read(at - start, kinds),
             making => making,
         }));
         self.ready.extend_from_slice(&other.ready);
-        OfMatch { list: (from, number(self.list.len())), ready }
+        OfMatch { list: (from, small(self.list.len())), ready }
     }
 
     /// Fills what is missing of a record from what a value of a match comes to; `read` tells what a word says.

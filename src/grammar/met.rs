@@ -13,6 +13,7 @@
 use super::makings::{self, Kept, Makings};
 use super::plan::{Class, END};
 use crate::rules::needs::Needed;
+use crate::rules::program::small;
 use rustc_hash::FxHashMap;
 
 /// How many places of the tree, and how many records of what was found with their makings, are kept; all are
@@ -235,8 +236,8 @@ impl Met {
             self.nodes[node as usize].known = Known::ASK_BEFORE;
             node = self.add(node, BEFORE | stretch.before);
         }
-        self.nodes[node as usize].known = Known::found(number(self.found.len()));
-        let from = number(self.kept.len());
+        self.nodes[node as usize].known = Known::found(small(self.found.len()));
+        let from = small(self.kept.len());
         self.kept.extend(
             made.kept.iter().map(|kept| Kept {
                 parts: kept.parts.map(|place| place.from(made.start)),
@@ -244,10 +245,10 @@ impl Met {
             }),
         );
         self.found.push(Found {
-            rule: number(made.rule),
-            length: number(made.length),
+            rule: small(made.rule),
+            length: small(made.length),
             makings: self.makings.append(made.makings, made.start),
-            kept: (from, number(self.kept.len())),
+            kept: (from, small(self.kept.len())),
             missed: looked.missed,
         });
     }
@@ -265,7 +266,7 @@ impl Met {
 
     /// A new place, behind another.
     fn add(&mut self, node: u32, way: Way) -> u32 {
-        let to = number(self.nodes.len());
+        let to = small(self.nodes.len());
         self.nodes.push(Node::NEW);
         let from = &mut self.nodes[node as usize];
         if from.to == 0 {
@@ -280,11 +281,6 @@ impl Met {
 /// A place and a way on from it.
 const fn both(node: u32, way: Way) -> u32 {
     node << WAY_BITS | way as u32
-}
-
-/// A place in a list that stays small.
-pub(super) fn number(at: usize) -> u32 {
-    u32::try_from(at).unwrap_or(u32::MAX)
 }
 
 #[cfg(test)]

@@ -11,6 +11,7 @@ pub mod nearest;
 pub mod paths;
 pub mod plan;
 pub mod refer;
+pub mod remembered;
 pub mod repair;
 pub mod scope;
 pub mod spelling;

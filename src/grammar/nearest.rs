@@ -40,66 +40,24 @@ impl<'a> Form<'a> {
         self.text.chars().next()
     }
 
-    /// The likeness to another, if it is as much as asked for.
-    fn likeness(&self, other: &Self, asked: &Asked) -> Option<f64> {
+    /// The likeness to another, if it is `least` or more.
+    fn likeness(&self, other: &Self, least: f64) -> Option<f64> {
         if let (Some((mine, twice)), Some((theirs, their_twice))) = (self.letters, other.letters) {
             // Letters that the other lacks, or has once less, match nothing.
-            let lacking = |all: u32, more: u32| (all.count_ones() + more.count_ones()) as usize;
+            let lacking = |all: u32, more: u32| f64::from(all.count_ones() + more.count_ones());
+            let (a, b) = (self.text.len(), other.text.len());
             let mine_left = lacking(mine & !theirs, twice & !their_twice);
             let theirs_left = lacking(theirs & !mine, their_twice & !twice);
-            let matched = self.text.len().saturating_sub(mine_left);
-            let matched = matched.min(other.text.len().saturating_sub(theirs_left));
+            let matched = (a as f64 - mine_left).min(b as f64 - theirs_left);
+            let most = (matched / a as f64 + matched / b as f64 + 1.0) / 3.0;
             let pairs = self.text.bytes().zip(other.text.bytes()).take(4);
-            let start = pairs.take_while(|(a, b)| a == b).count();
-            if asked.matched(start, other.text.len()) > matched {
+            let start = pairs.take_while(|(a, b)| a == b).count() as f64;
+            if most + 0.1 * start * (1.0 - most) < least - 1e-9 {
                 return None;
             }
         }
-        let likeness = strsim::jaro_winkler(self.text, other.text);
-        Some(likeness).filter(|&likeness| likeness >= asked.least)
+        Some(strsim::jaro_winkler(self.text, other.text)).filter(|&likeness| likeness >= least)
     }
-}
-
-/// The longest form that a glance is made ready for.
-const LONGEST: usize = 24;
-
-/// A likeness that is asked for, with how many letters must match for it.
-struct Asked {
-    least: f64,
-    length: usize,
-    /// By how many letters at the start are the same, up to four, and by the other's length.
-    matched: [[u8; LONGEST + 1]; 5],
-}
-
-impl Asked {
-    /// For a word of so many letters.
-    fn of(least: f64, length: usize) -> Self {
-        let mut matched = [[0; LONGEST + 1]; 5];
-        for (start, matched) in matched.iter_mut().enumerate() {
-            for (other, matched) in matched.iter_mut().enumerate() {
-                *matched = u8::try_from(needed(least, start, length, other)).unwrap_or(u8::MAX);
-            }
-        }
-        Self { least, length, matched }
-    }
-
-    fn matched(&self, start: usize, other: usize) -> usize {
-        match self.matched[start].get(other) {
-            Some(&matched) => usize::from(matched),
-            None => needed(self.least, start, self.length, other),
-        }
-    }
-}
-
-/// How many letters of two words must match at least, the first few of which are the same, for that likeness: Jaro's is
-/// the mean of their shares in both words and of one less the share of those out of order, and Winkler's adds a
-/// tenth of what is missing to one for each of up to four at the start.
-fn needed(least: f64, start: usize, length: usize, other: usize) -> usize {
-    let added = 0.1 * start as f64;
-    let jaro = (least - added) / (1.0 - added);
-    let shares = 1.0 / length.max(1) as f64 + 1.0 / other.max(1) as f64;
-    // A little less than that, since the library rounds otherwise.
-    ((3.0 * jaro - 1.0) / shares - 1e-6).ceil().max(0.0) as usize
 }
 
 /// Finds the nearest forms.
@@ -180,19 +138,17 @@ fn best<'f, 'a: 'f>(
     least: f64,
 ) -> Vec<&'a str> {
     let mut found: Vec<(f64, &str)> = Vec::new();
-    let mut asked = Asked::of(least, word.text.len());
+    let mut least = least;
     for form in forms {
-        let Some(likeness) = word.likeness(form, &asked) else { continue };
+        let Some(likeness) = word.likeness(form, least) else { continue };
         let before = |(other, text): &(f64, &str)| {
             likeness.total_cmp(other).then(text.cmp(&form.text)).is_lt()
         };
         found.insert(found.partition_point(before), (likeness, form.text));
         found.truncate(count);
         // Once there are enough, only what is as like as the last of them is worth comparing.
-        if let Some((last, _)) = found.last().filter(|_| found.len() == count)
-            && *last > asked.least
-        {
-            asked = Asked::of(*last, word.text.len());
+        if let Some((last, _)) = found.last().filter(|_| found.len() == count) {
+            least = least.max(*last);
         }
     }
     found.into_iter().map(|(_, text)| text).collect()
@@ -246,9 +202,7 @@ mod tests {
                 let likeness = strsim::jaro_winkler(a, b);
                 for least in [LEAST, GOOD, likeness] {
                     let wanted = (likeness >= least).then_some(likeness);
-                    let asked = Asked::of(least, a.len());
-                    let found = Form::new(a).likeness(&Form::new(b), &asked);
-                    assert_eq!(found, wanted, "{a} {b}");
+                    assert_eq!(Form::new(a).likeness(&Form::new(b), least), wanted, "{a} {b}");
                 }
             }
         }

@@ -9,11 +9,11 @@
 //! So "brest" next to "white" becomes breast, and alone it stays what it is.
 
 use super::joins::LONGEST_MENDED;
+use super::remembered::Remembered;
 use super::tokens::{Basics, NO_WORD, Token};
 use crate::lexicon::Lexicon;
 use crate::lexicon::kinds::KindSet;
 use crate::lexicon::vocabulary::{Node, WordId, normalise_into};
-use rustc_hash::FxHashMap;
 
 /// How many words on either side may lend support.
 const NEAR: usize = 3;
@@ -24,7 +24,7 @@ pub fn mend(
     lexicon: &Lexicon,
     basics: &Basics,
     tokens: &[Token],
-    mended: &mut Mended,
+    mended: &mut Remembered<Option<WordId>>,
 ) -> Vec<(usize, WordId)> {
     let able = lexicon.mendable;
     let mut scratch = String::new();
@@ -40,33 +40,12 @@ pub fn mend(
             continue;
         }
         normalise_into(token.span.of(text), &mut scratch);
-        if let Some(word) = mended.nearest(lexicon, basics, &scratch) {
+        let nearest = || nearest_form(lexicon, basics.forms(lexicon), &scratch);
+        if let Some(word) = mended.of(&scratch, nearest) {
             out.push((i, word));
         }
     }
     out
-}
-
-/// What unknown words were read as before: people misspell alike, and finding the nearest form takes
-/// as long as reading a line.
-#[derive(Clone, Debug, Default)]
-pub struct Mended(FxHashMap<Box<str>, Option<WordId>>);
-
-/// How many words are remembered.
-const MOST_MENDED: usize = 4096;
-
-impl Mended {
-    fn nearest(&mut self, lexicon: &Lexicon, basics: &Basics, word: &str) -> Option<WordId> {
-        if let Some(&known) = self.0.get(word) {
-            return known;
-        }
-        let found = nearest_form(lexicon, basics.forms(lexicon), word);
-        if self.0.len() >= MOST_MENDED {
-            self.0.clear();
-        }
-        self.0.insert(word.into(), found);
-        found
-    }
 }
 
 /// Whether one of the nearest words on either side, signs not counted, is of such a kind.

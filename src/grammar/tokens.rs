@@ -4,10 +4,11 @@
 //! a possessive ending, then mended where its spelling is near a form and its neighbours speak of a
 //! bird; what stays unknown stays unknown.
 
-use super::joins::{Parted, mend_joins};
+use super::joins::{Halves, mend_joins};
 use super::known::{Known, Lookup};
+use super::remembered::Remembered;
 use super::repair::{Repair, Why};
-use super::spelling::{Forms, Mended, mend};
+use super::spelling::{Forms, mend};
 use super::spoken::{Speech, numbers, said_twice, taken_back};
 use crate::lexicon::Lexicon;
 use crate::lexicon::context::Neighbours;
@@ -130,8 +131,9 @@ pub struct Scratch {
     limits: Vec<(usize, usize)>,
     /// Tokens whose readings hang on what stands beside them.
     bound: Vec<usize>,
-    mended: Mended,
-    parted: Parted,
+    /// What words nobody knows were mended into, and how they were parted.
+    mended: Remembered<Option<WordId>>,
+    parted: Remembered<Halves>,
 }
 
 /// Reads `text` into `out`, which is emptied first; gives back what was changed on the way.

@@ -35,44 +35,6 @@ impl Piece for Place {
     }
 }
 
-/// What a product of records comes to where some of its parts are empty, which leaves the others as they are.
-enum Product<'y> {
-    /// To one part that yields no more than what was kept under that number.
-    Kept(usize),
-    /// To these parts, the first of which is not empty.
-    Of(&'y [Yield]),
-}
-
-impl<'y> Product<'y> {
-    /// That of `items`, of which at most the first ones and the last ones are left out.
-    fn of(items: &'y [Yield], kept: &[Kept]) -> Self {
-        let is_kept = |name: usize| kept.iter().any(|k| usize::from(k.of) == name);
-        let empty = |item: &Yield| match item {
-            Yield::Folded(name) | Yield::OrEmpty(name) => !is_kept(*name),
-            _ => false,
-        };
-        let mut items = items;
-        while let [first, rest @ ..] = items
-            && !rest.is_empty()
-            && empty(first)
-        {
-            items = rest;
-        }
-        while let [rest @ .., last] = items
-            && !rest.is_empty()
-            && empty(last)
-        {
-            items = rest;
-        }
-        match items {
-            [Yield::Var(name)] => Self::Kept(*name),
-            // It is kept: else there was nothing to leave out, or it is left as the last.
-            [Yield::OrEmpty(name)] if is_kept(*name) => Self::Kept(*name),
-            _ => Self::Of(items),
-        }
-    }
-}
-
 /// The number of what is kept under none.
 pub const UNKEPT: u16 = u16::MAX;
 
@@ -106,37 +68,7 @@ impl Engine<'_> {
         self.walk(self.program.ways[rule][way], there.start, UNKEPT, depth);
         let kept = &mut *self.kept;
         let upto = kept.len();
-        let alone = match yields {
-            Yield::Var(name) => Some(*name),
-            Yield::Product(items) => match Product::of(items, &kept[from..]) {
-                Product::Kept(name) => Some(name),
-                Product::Of(items) => {
-                    multiplied(kept, self.makings, items, &(from..upto), of);
-                    None
-                }
-            },
-            yields => {
-                yielded(kept, self.makings, yields, &(from..upto), of);
-                None
-            }
-        };
-        if let Some(name) = alone {
-            // All that is kept under that name is what it yields; most often that is all there is, and lies
-            // where it should.
-            let own = |k: &Kept| usize::from(k.of) == name;
-            let mut to = from;
-            for at in from..upto {
-                if own(&kept[at]) {
-                    if to != at {
-                        kept[to] = kept[at];
-                    }
-                    kept[to].of = of;
-                    to += 1;
-                }
-            }
-            kept.truncate(to);
-            return;
-        }
+        yielded(kept, self.makings, yields, &(from..upto), of);
         kept.copy_within(upto.., from);
         kept.truncate(kept.len() - (upto - from));
     }
@@ -251,10 +183,7 @@ fn yielded(
             all.push(said);
         }
         Yield::Sum(items) => items.iter().for_each(|item| yielded(all, makings, item, kept, of)),
-        Yield::Product(items) => match Product::of(items, &all[kept.clone()]) {
-            Product::Kept(name) => yielded(all, makings, &Yield::Var(name), kept, of),
-            Product::Of(items) => multiplied(all, makings, items, kept, of),
-        },
+        Yield::Product(items) => multiplied(all, makings, items, kept, of),
     }
 }
 

@@ -218,7 +218,8 @@ fn place_of(sets: &mut Vec<Set>, set: Set) -> SetId {
     }))
 }
 
-pub(super) fn small(n: usize) -> u32 {
+/// A place in a list that stays small.
+pub(crate) fn small(n: usize) -> u32 {
     u32::try_from(n).unwrap_or(u32::MAX)
 }
 

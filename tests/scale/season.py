@@ -21,9 +21,14 @@ def split(path):
     return done.stdout
 
 
+def notes_in(entries):
+    """The notes of parted entries, one line each."""
+    return [" ".join(json.loads(line)["note"].split()) for line in entries.splitlines()]
+
+
 def make():
     """Writes the season, and a sample of its first 20 MB."""
-    notes = [" ".join(json.loads(line)["note"].split()) for line in split("corpus-synthetic/season").splitlines()]
+    notes = notes_in(split("corpus-synthetic/season"))
     chance = random.Random(7)
     places = ["Boathouse hide", "East sluice", "North Hide", "Long Bank"]
     with open(f"{folder}/season.txt", "w", encoding="utf-8") as out:
@@ -46,7 +51,7 @@ def rates():
     entries = split(sample)
     with open(f"{work}/sample.jsonl", "wb") as out:
         out.write(entries)
-    notes = [" ".join(json.loads(line)["note"].split()) for line in entries.splitlines()]
+    notes = notes_in(entries)
     with open(f"{work}/notes.txt", "w", encoding="utf-8") as out:
         out.write("".join(note + "\n" for note in notes))
     threads = str(os.cpu_count())
