@@ -5,6 +5,7 @@ pub mod engine;
 pub mod fit;
 pub mod joins;
 pub mod known;
+pub mod look;
 pub mod makings;
 pub mod met;
 pub mod nearest;

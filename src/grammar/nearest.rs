@@ -5,58 +5,186 @@
 //! words again.
 
 use super::joins::LONGEST_MENDED;
-use super::spelling::{letter, written_kinds};
+use super::look::{Look, START};
+use super::spelling::written_kinds;
 use crate::lexicon::Lexicon;
 use crate::lexicon::vocabulary::normalise_into;
+use crate::rules::program::small;
 use rustc_hash::FxHashMap;
+use std::collections::BTreeMap;
+use std::ops::Range;
 use std::sync::{Mutex, OnceLock};
 
 /// The likeness from which on forms of the same first letter are enough.
 const GOOD: f64 = 0.84;
+/// A likeness between that and the least.
+const MIDDLING: f64 = 0.78;
 /// The least likeness of a form worth telling.
 const LEAST: f64 = 0.72;
 /// How many answers are kept.
 const MOST_KEPT: usize = 10_000;
 
-/// A form with what can be seen of it at a glance.
-#[derive(Clone, Copy, Debug)]
-struct Form<'a> {
+/// From which share of letters in common on a form can be like enough, by how many letters alike it starts with.
+struct Bar([f64; START + 1]);
+
+impl Bar {
+    /// With c of a and b letters in common, Jaro's likeness is at most (c/a + c/b + 1) / 3, and Winkler takes off
+    /// a tenth of what lacks to 1 for each letter alike at the start. Both are solved for c * (a + b) / (a * b).
+    fn at(least: f64) -> Self {
+        Self([0.0, 0.1, 0.2, 0.3, 0.4].map(|bonus| {
+            let jaro = (least - 1e-9 - bonus) / (1.0 - bonus);
+            3.0 * jaro - 1.0
+        }))
+    }
+
+    /// Whether forms with so many letters in common can be like enough.
+    fn lets(&self, word: Look, form: Look, common: u32) -> bool {
+        f64::from(common) >= self.letters(word, form.length, word.alike(form))
+    }
+
+    /// How many letters in common a form of that length must have that starts with so many letters alike.
+    fn letters(&self, word: Look, length: u16, alike: usize) -> f64 {
+        let (a, b) = (f64::from(word.length), f64::from(length));
+        self.0[alike] * a * b / (a + b)
+    }
+}
+
+/// A word that forms are compared with.
+struct Word<'a> {
     text: &'a str,
-    /// Which letters it has, and which of them more than once; none where it is not plain ASCII, since
-    /// the glance is of bytes.
-    letters: Option<(u32, u32)>,
+    look: Look,
+    /// Its letters by number, as many as are counted.
+    letters: Vec<usize>,
+    /// Where each letter stands, a bit a place.
+    places: [u128; 32],
 }
 
-fn letters(text: &str) -> (u32, u32) {
-    text.bytes().map(letter).fold((0, 0), |(once, twice), l| (once | l, twice | once & l))
+impl<'a> Word<'a> {
+    fn of(text: &'a str) -> Self {
+        let look = Look::at(text);
+        let mut places = [0; 32];
+        for (at, letter) in (0..).zip(text.chars()) {
+            places[letter as usize % 32] |= 1u128.checked_shl(at).unwrap_or(0);
+        }
+        Self { text, look, letters: look.letters().take(COUNTED).collect(), places }
+    }
+
+    /// How many letters of a form it has near the same place, as Jaro understands it: the others are not in common.
+    /// To count them takes a fraction of the instructions of a comparison, and spares every other one.
+    fn near(&self, form: &str, look: Look) -> u32 {
+        let range = (usize::from(self.look.length.max(look.length)) / 2).saturating_sub(1);
+        let window = (1u128 << (2 * range + 1)) - 1;
+        let near = |(at, letter): &(usize, char)| {
+            let here = if *at > range { window << (at - range) } else { window >> (range - at) };
+            self.places[*letter as usize % 32] & here != 0
+        };
+        small(form.chars().enumerate().filter(near).count())
+    }
 }
 
-impl<'a> Form<'a> {
-    fn new(text: &'a str) -> Self {
-        Self { text, letters: text.is_ascii().then(|| letters(text)) }
-    }
+/// How many forms a block holds.
+const BLOCK: usize = u64::BITS as usize;
 
-    fn first(&self) -> Option<char> {
-        self.text.chars().next()
-    }
+/// The most letters that are counted.
+const COUNTED: usize = 15;
 
-    /// The likeness to another, if it is `least` or more.
-    fn likeness(&self, other: &Self, least: f64) -> Option<f64> {
-        if let (Some((mine, twice)), Some((theirs, their_twice))) = (self.letters, other.letters) {
-            // Letters that the other lacks, or has once less, match nothing.
-            let lacking = |all: u32, more: u32| f64::from(all.count_ones() + more.count_ones());
-            let (a, b) = (self.text.len(), other.text.len());
-            let mine_left = lacking(mine & !theirs, twice & !their_twice);
-            let theirs_left = lacking(theirs & !mine, their_twice & !twice);
-            let matched = (a as f64 - mine_left).min(b as f64 - theirs_left);
-            let most = (matched / a as f64 + matched / b as f64 + 1.0) / 3.0;
-            let pairs = self.text.bytes().zip(other.text.bytes()).take(4);
-            let start = pairs.take_while(|(a, b)| a == b).count() as f64;
-            if most + 0.1 * start * (1.0 - most) < least - 1e-9 {
-                return None;
+/// Forms, in blocks that are seen together.
+#[derive(Clone, Debug, Default)]
+struct Forms<'a> {
+    /// Block by block; where one is not full, nothing.
+    texts: Vec<&'a str>,
+    looks: Vec<Look>,
+    blocks: Vec<Block>,
+    /// For each letter that a form can have, and each block, which of its forms have it.
+    having: Vec<u64>,
+    /// The blocks of the forms that start with a letter.
+    starting: Vec<(char, Range<usize>)>,
+}
+
+/// Up to 64 forms that start with the same letter and are of about one length.
+#[derive(Clone, Copy, Debug)]
+struct Block {
+    forms: u64,
+    shortest: u16,
+}
+
+impl<'a> Forms<'a> {
+    fn of(texts: impl Iterator<Item = &'a str>) -> Self {
+        let mut by_first: BTreeMap<char, Vec<&'a str>> = BTreeMap::new();
+        for text in texts {
+            if let Some(first) = text.chars().next() {
+                by_first.entry(first).or_default().push(text);
             }
         }
-        Some(strsim::jaro_winkler(self.text, other.text)).filter(|&likeness| likeness >= least)
+        let mut out = Self::default();
+        for (first, mut texts) in by_first {
+            texts.sort_by_key(|text| text.len());
+            let from = out.blocks.len();
+            texts.chunks(BLOCK).for_each(|texts| out.add(texts));
+            out.starting.push((first, from..out.blocks.len()));
+        }
+        out.having = vec![0; BLOCK * out.blocks.len()];
+        for (n, look) in out.looks.iter().enumerate() {
+            for letter in look.letters() {
+                out.having[letter * out.blocks.len() + n / BLOCK] |= 1 << (n % BLOCK);
+            }
+        }
+        out
+    }
+
+    fn add(&mut self, texts: &[&'a str]) {
+        self.texts.extend(texts);
+        self.looks.extend(texts.iter().map(|text| Look::at(text)));
+        let forms = u64::MAX >> (BLOCK - texts.len());
+        let shortest = texts.first().map_or(0, |text| Look::at(text).length);
+        self.blocks.push(Block { forms, shortest });
+        self.texts.resize(self.blocks.len() * BLOCK, "");
+        self.looks.resize(self.blocks.len() * BLOCK, Look::at(""));
+    }
+
+    /// Those of a block that have at least so many of some letters. The letters of all forms are counted together, a
+    /// digit of each count in one number: one by one it takes some 30 times as many instructions.
+    fn with_letters(&self, block: usize, letters: &[usize], least: usize) -> u64 {
+        let mut digits = [0u64; 4];
+        for letter in letters {
+            let mut carry = self.having[letter * self.blocks.len() + block];
+            for digit in &mut digits {
+                (*digit, carry) = (*digit ^ carry, *digit & carry);
+            }
+        }
+        let at_least = |all: u64, (n, digit): (usize, &u64)| match least >> n & 1 {
+            1 => all & digit,
+            _ => all | digit,
+        };
+        let forms = self.blocks[block].forms;
+        digits.iter().enumerate().fold(forms, at_least) & forms
+    }
+
+    /// The places of the forms of a block that may be like enough, `alike` letters at the start.
+    fn in_sight(&self, block: usize, word: &Word, bar: &Bar, alike: usize) -> Places {
+        // Letters that are not counted may all be in common.
+        let uncounted = usize::from(word.look.length) - word.letters.len();
+        let shortest = self.blocks[block].shortest;
+        let least = bar.letters(word.look, shortest, alike).ceil().max(0.0) as usize;
+        let least = least.saturating_sub(uncounted);
+        let found = if least > COUNTED { 0 } else { self.with_letters(block, &word.letters, least) };
+        Places { found, from: block * BLOCK }
+    }
+}
+
+/// Places, from a bit for each.
+struct Places {
+    found: u64,
+    from: usize,
+}
+
+impl Iterator for Places {
+    type Item = usize;
+
+    fn next(&mut self) -> Option<usize> {
+        let next = (self.found != 0).then(|| self.from + self.found.trailing_zeros() as usize);
+        self.found &= self.found.wrapping_sub(1);
+        next
     }
 }
 
@@ -65,7 +193,7 @@ impl<'a> Form<'a> {
 pub struct Nearest<'a> {
     lexicon: &'a Lexicon,
     /// Worked out when the first word is asked for: the forms by their first letters.
-    forms: OnceLock<FxHashMap<char, Vec<Form<'a>>>>,
+    forms: OnceLock<Forms<'a>>,
     kept: Mutex<FxHashMap<(String, usize), Vec<&'a str>>>,
 }
 
@@ -75,16 +203,12 @@ impl<'a> Nearest<'a> {
         Self { lexicon, forms: OnceLock::new(), kept: Mutex::default() }
     }
 
-    fn forms(&self) -> &FxHashMap<char, Vec<Form<'a>>> {
+    fn forms(&self) -> &Forms<'a> {
         self.forms.get_or_init(|| {
-            let mut out: FxHashMap<char, Vec<Form<'a>>> = FxHashMap::default();
-            for (text, node) in self.lexicon.vocabulary.single_words() {
-                let usable = written_kinds(self.lexicon, node) & self.lexicon.mendable != 0;
-                if let (true, Some(first)) = (usable && text.len() >= 3, text.chars().next()) {
-                    out.entry(first).or_default().push(Form::new(text));
-                }
-            }
-            out
+            let usable = |node| written_kinds(self.lexicon, node) & self.lexicon.mendable != 0;
+            let words = self.lexicon.vocabulary.single_words();
+            let words = words.filter(|&(text, node)| text.len() >= 3 && usable(node));
+            Forms::of(words.map(|(text, _)| text))
         })
     }
 
@@ -113,42 +237,62 @@ impl<'a> Nearest<'a> {
     }
 
     fn find(&self, word: &str, count: usize) -> Vec<&'a str> {
-        let word = Form::new(word);
         let forms = self.forms();
-        let alike = word.first().and_then(|first| forms.get(&first));
-        let mut out = best(&word, alike.into_iter().flatten(), count, GOOD);
-        if out.len() < count {
-            // Those that start alike are likely to be the most like, so they are looked at first.
-            let others = forms.iter().filter(|(first, _)| Some(**first) != word.first());
-            let all = alike.into_iter().chain(others.map(|(_, forms)| forms)).flatten();
-            let more = best(&word, all, count, LEAST);
-            let new: Vec<&str> = more.into_iter().filter(|m| !out.contains(m)).collect();
-            out.extend(new);
-            out.truncate(count);
+        let mut out = best(word, forms, false, count, GOOD);
+        // To ask for much first leaves few to compare, and most often enough is found.
+        for least in [GOOD, MIDDLING, LEAST] {
+            if out.len() == count {
+                break;
+            }
+            let more = best(word, forms, true, count, least);
+            if more.len() == count || least == LEAST {
+                let new: Vec<&str> = more.into_iter().filter(|m| !out.contains(m)).collect();
+                out.extend(new);
+                out.truncate(count);
+                break;
+            }
         }
         out
     }
 }
 
-/// The most like of some forms. In the end their order hangs on likeness and spelling alone.
-fn best<'f, 'a: 'f>(
-    word: &Form<'_>,
-    forms: impl Iterator<Item = &'f Form<'a>>,
-    count: usize,
-    least: f64,
-) -> Vec<&'a str> {
+/// The most like of the forms that start with the same letter, and, if they are asked for, of the others. In the
+/// end their order hangs on likeness and spelling alone.
+fn best<'a>(word: &str, forms: &Forms<'a>, others: bool, count: usize, least: f64) -> Vec<&'a str> {
+    let first = word.chars().next();
+    let word = Word::of(word);
     let mut found: Vec<(f64, &str)> = Vec::new();
-    let mut least = least;
-    for form in forms {
-        let Some(likeness) = word.likeness(form, least) else { continue };
-        let before = |(other, text): &(f64, &str)| {
-            likeness.total_cmp(other).then(text.cmp(&form.text)).is_lt()
-        };
-        found.insert(found.partition_point(before), (likeness, form.text));
-        found.truncate(count);
-        // Once there are enough, only what is as like as the last of them is worth comparing.
-        if let Some((last, _)) = found.last().filter(|_| found.len() == count) {
-            least = least.max(*last);
+    let (mut least, mut bar) = (least, Bar::at(least));
+    // Those that start alike are likely to be the most like, so they are looked at first.
+    let starting = forms.starting.iter();
+    let alike = starting.clone().filter(|(letter, _)| Some(*letter) == first);
+    let others = starting.filter(|(letter, _)| others && Some(*letter) != first);
+    let alike = alike.flat_map(|(_, blocks)| blocks.clone().map(|block| (block, START)));
+    let others = others.flat_map(|(_, blocks)| blocks.clone().map(|block| (block, 0)));
+    for (block, alike) in alike.chain(others) {
+        for at in forms.in_sight(block, &word, &bar, alike) {
+            let (text, look) = (forms.texts[at], forms.looks[at]);
+            let common = word.look.common(look);
+            if !bar.lets(word.look, look, common)
+                || !bar.lets(word.look, look, common.min(word.near(text, look)))
+            {
+                continue;
+            }
+            let likeness = strsim::jaro_winkler(word.text, text);
+            if likeness < least {
+                continue;
+            }
+            let before = |(other, known): &(f64, &str)| {
+                likeness.total_cmp(other).then((*known).cmp(text)).is_lt()
+            };
+            found.insert(found.partition_point(before), (likeness, text));
+            found.truncate(count);
+            // Once there are enough, only what is as like as the last of them is worth comparing.
+            if let Some((last, _)) = found.last().filter(|_| found.len() == count)
+                && *last > least
+            {
+                (least, bar) = (*last, Bar::at(*last));
+            }
         }
     }
     found.into_iter().map(|(_, text)| text).collect()
@@ -162,19 +306,20 @@ mod tests {
     fn the_best_are_the_first_of_all_in_order() {
         let texts =
             ["crown", "crowned", "corwn", "crow", "brown", "grown", "frown", "throne", "corn"];
-        let forms: Vec<Form<'_>> = texts.map(Form::new).into();
+        let mut back = texts;
+        back.reverse();
         for word in ["crwon", "rown", "tail", "crownd"] {
-            let word = Form::new(word);
             let mut all: Vec<(f64, &str)> = texts
                 .iter()
-                .map(|text| (strsim::jaro_winkler(word.text, text), *text))
+                .map(|text| (strsim::jaro_winkler(word, text), *text))
                 .filter(|(likeness, _)| *likeness >= LEAST)
                 .collect();
             all.sort_by(|a, b| b.0.total_cmp(&a.0).then(a.1.cmp(b.1)));
             for count in 1..=all.len().max(1) {
                 let wanted: Vec<&str> = all.iter().take(count).map(|(_, text)| *text).collect();
-                assert_eq!(best(&word, forms.iter(), count, LEAST), wanted, "{}", word.text);
-                assert_eq!(best(&word, forms.iter().rev(), count, LEAST), wanted, "{}", word.text);
+                for forms in [Forms::of(texts.into_iter()), Forms::of(back.into_iter())] {
+                    assert_eq!(best(word, &forms, true, count, LEAST), wanted, "{word}");
+                }
             }
         }
     }
@@ -197,14 +342,38 @@ mod tests {
             "white-crowned-and-streaked-all-over",
             "crownedandstreakedallover",
         ];
-        for a in words {
-            for b in words {
-                let likeness = strsim::jaro_winkler(a, b);
-                for least in [LEAST, GOOD, likeness] {
-                    let wanted = (likeness >= least).then_some(likeness);
-                    assert_eq!(Form::new(a).likeness(&Form::new(b), least), wanted, "{a} {b}");
+        let forms = Forms::of(words.into_iter());
+        let mut hidden = 0;
+        for text in words {
+            let word = Word::of(text);
+            for least in [LEAST, MIDDLING, GOOD, 0.95] {
+                let bar = Bar::at(least);
+                for (at, form) in forms.texts.iter().enumerate().filter(|(_, t)| !t.is_empty()) {
+                    let look = forms.looks[at];
+                    let alike = if word.look.alike(look) > 0 { START } else { 0 };
+                    let seen = forms.in_sight(at / BLOCK, &word, &bar, alike).any(|seen| seen == at);
+                    let common = word.look.common(look);
+                    let near = common.min(word.near(form, look));
+                    let lets = |common| bar.lets(word.look, look, common);
+                    let like = strsim::jaro_winkler(text, form) >= least;
+                    assert!(seen && lets(common) && lets(near) || !like, "{text} {form}");
+                    assert!(seen || !lets(common), "{text} {form}");
+                    hidden += usize::from(!seen);
                 }
             }
+        }
+        assert!(hidden > 2 * words.len(), "what is not like at all is hidden: {hidden}");
+    }
+
+    #[test]
+    fn letters_are_counted_for_all_forms_of_a_block() {
+        let texts: Vec<String> = (0..64).map(|n| "abcdefghij"[..1 + n % 10].to_owned()).collect();
+        let forms = Forms::of(texts.iter().map(String::as_str));
+        let letters: Vec<usize> = Look::at("abcdefghijklmno").letters().collect();
+        for least in 0..=COUNTED {
+            let long = forms.texts.iter().enumerate().filter(|(_, text)| text.len() >= least);
+            let wanted = long.fold(0, |all, (n, _)| all | 1u64 << n);
+            assert_eq!(forms.with_letters(0, &letters, least), wanted, "{least}");
         }
     }
 }

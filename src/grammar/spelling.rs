@@ -9,6 +9,7 @@
 //! So "brest" next to "white" becomes breast, and alone it stays what it is.
 
 use super::joins::LONGEST_MENDED;
+use super::look::Look;
 use super::remembered::Remembered;
 use super::tokens::{Basics, NO_WORD, Token};
 use crate::lexicon::Lexicon;
@@ -66,6 +67,17 @@ const fn most_edits(len: usize) -> usize {
     }
 }
 
+/// How many edits two spellings are apart. What they start and end with alike needs none, and leaving it out
+/// leaves little to compare: a tenth of the instructions.
+fn edits_between(word: &str, form: &str) -> usize {
+    let alike = |(a, b): &(char, char)| a == b;
+    let start = word.chars().zip(form.chars()).take_while(alike).map(|(c, _)| c.len_utf8()).sum();
+    let (word, form): (&str, &str) = (&word[start..], &form[start..]);
+    let ends = word.chars().rev().zip(form.chars().rev());
+    let end: usize = ends.take_while(alike).map(|(c, _)| c.len_utf8()).sum();
+    strsim::osa_distance(&word[..word.len() - end], &form[..form.len() - end])
+}
+
 /// How far apart two spellings are: edits, where two letters changing places count for less than a
 /// letter too many or too few, and a wrong first letter counts for more.
 fn distance(word: &str, form: &str, edits: usize) -> f64 {
@@ -119,18 +131,7 @@ pub struct Forms {
 struct Candidate {
     word: WordId,
     node: Node,
-    length: usize,
-    letters: u32,
-}
-
-/// The set of one letter.
-pub(super) const fn letter(byte: u8) -> u32 {
-    1 << (byte.to_ascii_lowercase() & 31)
-}
-
-/// Which letters a word has.
-fn letters(word: &str) -> u32 {
-    word.bytes().fold(0, |set, b| set | letter(b))
+    look: Look,
 }
 
 impl Forms {
@@ -146,7 +147,7 @@ impl Forms {
             let place = u32::try_from(out.list.len()).unwrap_or(0);
             out.starting[usize::from(form.as_bytes()[0])].push(place);
             out.second[usize::from(form.as_bytes()[1])].push(place);
-            out.list.push(Candidate { word, node, length: form.len(), letters: letters(form) });
+            out.list.push(Candidate { word, node, look: Look::at(form) });
         }
         out
     }
@@ -154,8 +155,7 @@ impl Forms {
     /// Those that can be at most `most` edits from `word` and start alike, in their own order.
     fn near(&self, word: &str, most: usize) -> Vec<&Candidate> {
         let [first, second, ..] = word.as_bytes() else { return Vec::new() };
-        let own = letters(word);
-        let most_letters = u32::try_from(most).unwrap_or(u32::MAX);
+        let own = Look::at(word);
         let mut places: Vec<u32> = [
             &self.starting[usize::from(*first)],
             &self.starting[usize::from(*second)],
@@ -165,10 +165,9 @@ impl Forms {
         .flatten()
         .copied()
         .filter(|&p| {
-            let one = &self.list[p as usize];
-            one.length.abs_diff(word.len()) <= most
-                && (one.letters & !own).count_ones() <= most_letters
-                && (own & !one.letters).count_ones() <= most_letters
+            let look = self.list[p as usize].look;
+            let length = usize::from(own.length.max(look.length));
+            length <= own.common(look) as usize + most
         })
         .collect();
         places.sort_unstable();
@@ -191,7 +190,7 @@ fn nearest_form(lexicon: &Lexicon, forms: &Forms, word: &str) -> Option<WordId> 
             continue;
         }
         // A short form may not lose half its letters.
-        let edits = strsim::osa_distance(word, form);
+        let edits = edits_between(word, form);
         if edits > most || edits > most_edits(form.len()) {
             continue;
         }
@@ -218,4 +217,23 @@ pub(super) fn written_kinds(lexicon: &Lexicon, node: Node) -> KindSet {
 fn same(lexicon: &Lexicon, a: Node, b: Node) -> bool {
     let first = |n: Node| lexicon.vocabulary.senses(n).first().map(|s| (s.kind, s.term));
     first(a) == first(b)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_is_alike_at_the_ends_changes_no_number_of_edits() {
+        let mut words = vec![String::new()];
+        for from in 0..1 + 3 + 9 + 27 + 81 {
+            words.extend(["a", "b", "ö"].map(|letter| words[from].clone() + letter));
+        }
+        assert_eq!(words.last().map(String::as_str), Some("ööööö"));
+        for a in words.iter().step_by(5) {
+            for b in &words {
+                assert_eq!(edits_between(a, b), strsim::osa_distance(a, b), "{a} {b}");
+            }
+        }
+    }
 }
