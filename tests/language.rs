@@ -403,6 +403,27 @@ fn words_that_belong_together(#[case] note: &str, #[case] expected: &str) {
 #[case("a black n white bird", "bird colour black; bird colour white")]
 #[case("mebbe a red rump", "rump colour red hedged")]
 #[case("a pale rump, feet i never clocked", "rump colour pale")]
+#[case("bill thin i think not thick", "bill shape thin hedged; bill shape thick absent")]
+#[case("orange legs, not red", "legs colour orange; legs colour red absent")]
+#[case("orange legs, no red", "legs colour orange; bird colour red absent")]
 fn denied_and_set_right(#[case] note: &str, #[case] expected: &str) {
+    check("north-america", note, expected);
+}
+
+/// A part is gone on with behind a comma, where what follows is of parts only.
+#[rstest]
+#[case(
+    "long straight bill, twice the length of the head, pink at the base",
+    "bill length long; bill shape straight; bill length much-longer-than-head; bill-base colour pink"
+)]
+#[case("bill one and a half times as long as its head", "bill length longer-than-head")]
+#[case("legs half the length of the body", "legs length shorter-than-bird")]
+#[case("bill two times the length of the head", "bill length much-longer-than-head")]
+#[case("brown bird, white at the tip of the tail", "bird colour brown; tail-tip colour white")]
+#[case("brown, white at the edges", "bird colour brown; bird colour white")]
+#[case("its tail kept flicking", "tail behaviour flick")]
+#[case("tail kept flickin", "tail behaviour flick")]
+#[case("a robin hopping, red breast", "bird behaviour hop; breast colour red")]
+fn what_is_said_further_of_a_part(#[case] note: &str, #[case] expected: &str) {
     check("north-america", note, expected);
 }

@@ -571,22 +571,28 @@ part-relation longer-than
   also    reach past, reaches past, reaching past, reach beyond, reaches beyond, extend past, extends past, extend beyond
   also    extends beyond, extending beyond, extending past, project beyond, projects beyond, projecting beyond, sticks out past, stick out past
   also    reach well past, reaches well past, extend well beyond, extends well beyond, go past, goes past, reach past the end of
+  also    about one and a half times the length of, about one and a half times as long as
+  also    one and a half times the length of, one and a half times as long as, half again as long as, half as long again as
   also    longer than, a bit longer than, a little longer than, slightly longer than, longer then
   means   longer than another part
 
 part-relation much-longer-than
   also    a lot longer than, far longer than, way longer than
+  also    twice the length of, twice as long as, double the length of, twice longer than, times the length of, times as long as
+  also    times longer than, about twice the length of, about twice as long as, nearly twice the length of, nearly twice as long as
+  also    almost twice the length of, almost twice as long as, more than twice the length of, more than twice as long as
   means   much longer than another part
 
 part-relation shorter-than
   also    fall short of, falls short of, falling short of, fall well short of, falls well short of, stop short of, stops short of
   also    don't reach, do not reach, does not reach, doesn't reach, not reaching, reach nowhere near
   also    shorter than, a bit shorter than, a little shorter than, slightly shorter than, shorter then
-  also    not as long as
+  also    about half the length of, about half as long as
+  also    not as long as, half the length of, half as long as, two thirds the length of, three quarters the length of, two-thirds the length of
   means   shorter than another part
 
 part-relation much-shorter-than
-  also    a lot shorter than, far shorter than, way shorter than
+  also    a lot shorter than, far shorter than, way shorter than, a quarter the length of, a third the length of, a third as long as
   means   much shorter than another part
 
 part-relation as-long-as

@@ -2,13 +2,14 @@
 //!
 //! A word is mended only if
 //! - it is at least four letters long, not as long as no word is, and in no list of the lexicon, the ordinary words included;
-//! - one form of a kind that may be mended is nearer than any other (restricted edits: a letter
-//!   more, less, wrong, or two swapped), within a distance that grows with its length;
+//! - it is a verb without its last letter ("flickin"), or one form of a kind that may be mended is nearer than any
+//!   other (restricted edits: a letter more, less, wrong, or two swapped), within a distance that grows with its length;
 //! - one of the three words on either side is itself a word of such a kind.
 //!
 //! So "brest" next to "white" becomes breast, and alone it stays what it is.
 
 use super::joins::LONGEST_MENDED;
+use super::known::Known;
 use super::look::Look;
 use super::remembered::Remembered;
 use super::tokens::{Basics, NO_WORD, Token};
@@ -41,12 +42,23 @@ pub fn mend(
             continue;
         }
         normalise_into(token.span.of(text), &mut scratch);
-        let nearest = || nearest_form(lexicon, basics.forms(lexicon), &scratch);
+        let nearest = || {
+            dropped_g(lexicon, &scratch)
+                .or_else(|| nearest_form(lexicon, basics.forms(lexicon), &scratch))
+        };
         if let Some(word) = mended.of(&scratch, nearest) {
             out.push((i, word));
         }
     }
     out
+}
+
+/// The verb that a word is, written as it is often said: "flickin".
+fn dropped_g(lexicon: &Lexicon, word: &str) -> Option<WordId> {
+    let vocabulary = &lexicon.vocabulary;
+    let whole = vocabulary.word(&format!("{}ing", word.strip_suffix("in")?))?;
+    let known = Known::of(lexicon, whole);
+    (known.kinds & vocabulary.verbs != 0).then_some(whole)
 }
 
 /// Whether one of the nearest words on either side, signs not counted, is of such a kind.
