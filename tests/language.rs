@@ -404,6 +404,11 @@ fn words_that_belong_together(#[case] note: &str, #[case] expected: &str) {
 #[case("mebbe a red rump", "rump colour red hedged")]
 #[case("a pale rump, feet i never clocked", "rump colour pale")]
 #[case("bill thin i think not thick", "bill shape thin hedged; bill shape thick absent")]
+#[case(
+    "dark back white belly black eye mask no crest",
+    "back colour dark; belly colour white; lores colour black; ear-coverts colour black; crest mark shown absent"
+)]
+#[case("yellow cap no crown", "crown colour yellow")]
 #[case("orange legs, not red", "legs colour orange; legs colour red absent")]
 #[case("orange legs, no red", "legs colour orange; bird colour red absent")]
 fn denied_and_set_right(#[case] note: &str, #[case] expected: &str) {
@@ -423,6 +428,34 @@ fn denied_and_set_right(#[case] note: &str, #[case] expected: &str) {
 #[case("brown, white at the edges", "bird colour brown; bird colour white")]
 #[case("its tail kept flicking", "tail behaviour flick")]
 #[case("tail kept flickin", "tail behaviour flick")]
+#[case("black line thru the eye", "eyestripe colour black")]
+#[case("pink legs, no streaks on the flanks", "legs colour pink; flanks pattern streaked absent")]
+#[case(
+    "black band down the middle of the yellow belly",
+    "belly colour black; belly pattern banded; belly colour yellow"
+)]
+#[case(
+    "pale eye ring, bill slightly decurved, darker on top than underneath",
+    "eye-ring colour pale; bill shape decurved; upper-mandible colour dark"
+)]
+#[case(
+    "bill heavy and hooked, yellow skin",
+    "bill shape heavy; bill shape hooked unplaced: yellow, skin"
+)]
+#[case("yellow feet, bill black too", "feet colour yellow; bill colour black")]
+#[case("no contrast between the back and the rump", "")]
+#[case("white eyebrow that goes past the eye", "supercilium colour white unplaced: goes past")]
+#[case("black necklace of streaks", "collar colour black; collar pattern streaked")]
+#[case("throat white outlined in black", "throat colour white; collar colour black")]
+#[case(
+    "orange flanks, underparts with black scallops",
+    "flanks colour orange; underparts pattern scalloped; underparts colour black"
+)]
+#[case(
+    "grey above whitish below darker wings",
+    "upperparts colour grey; underparts colour white hedged; wing colour dark"
+)]
+#[case("back: olive. belly: same.", "back colour olive; belly colour olive")]
 #[case("a robin hopping, red breast", "bird behaviour hop; breast colour red")]
 fn what_is_said_further_of_a_part(#[case] note: &str, #[case] expected: &str) {
     check("north-america", note, expected);

@@ -241,7 +241,7 @@ on on
   also    found on, found on the, found at, found at the, located on, placed on, seen on
   also    blended into, blended in, blending into, blending in at, mixed into, peeking out on, peeking out of, peeking through, poking through, showing through, scattered on, scattered across, scattered over, sprinkled on, sprinkled across
   also    running thru, running through the, covering most of its, covering most of the, covers most of its, covers most of the, shown on, shown at, shown at the, visible on, visible at, visible at the
-  also    at, in, upon, across, along, onto, throughout, at the, in the, over, down, through, to, on the, all along
+  also    at, in, upon, across, along, onto, throughout, at the, in the, over, down, through, thru, to, on the, all along
   also    covered the, covered its, covers the, covers its, cover the, cover its, crossing, crossed the, crossed its
   also    on top of a, on top of an, all across, near, near the, for its, for his, for it's, all over the, all over its, all over his, all over it's, all across its, throughout its, throughout the, accentuating, accenting, adorning, decorating, gracing, highlighting, dotting, covering, running down, running along, running across, running through
   also    going down, going across, going through, inside, within, up, toward, towards, into, at the bottom of
@@ -661,7 +661,7 @@ same same-colour
   means   the colour that was named last
 
 ditto ditto
-  also    likewise, same again, the same again, similarly, the same there
+  also    likewise, same again, the same again, similarly, the same there, same, the same, same here
   means   what was said last holds here as well
 
 ditto too

@@ -1010,7 +1010,7 @@ habitat vineyard
   means   rows of grape vines
 
 habitat water
-  also    shallow water, shallows, calm water, still water, running water, fast water, fresh water
+  also    body of water, a body of water, shallow water, shallows, calm water, still water, running water, fast water, fresh water
   means   water, of no stated kind
 
 habitat water-weed

@@ -29,6 +29,10 @@ ordinary awful
   also    foolish, foolishly, embarrassing
   means   words of blame, and of the everyday, that say nothing of a mark
 
+ordinary no-contrast
+  also    no contrast between, little contrast between, no contrast with, no difference between, little difference between
+  means   parts that look alike, of which none is denied
+
 ordinary because
   also    when, why, how, what, whether, if, unless, since, therefore, hence, thus, consequently, accordingly
   also    nevertheless, nonetheless, regardless, moreover, furthermore, additionally, meanwhile, whereby

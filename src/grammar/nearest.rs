@@ -167,7 +167,8 @@ impl<'a> Forms<'a> {
         let shortest = self.blocks[block].shortest;
         let least = bar.letters(word.look, shortest, alike).ceil().max(0.0) as usize;
         let least = least.saturating_sub(uncounted);
-        let found = if least > COUNTED { 0 } else { self.with_letters(block, &word.letters, least) };
+        let found =
+            if least > COUNTED { 0 } else { self.with_letters(block, &word.letters, least) };
         Places { found, from: block * BLOCK }
     }
 }
@@ -351,7 +352,8 @@ mod tests {
                 for (at, form) in forms.texts.iter().enumerate().filter(|(_, t)| !t.is_empty()) {
                     let look = forms.looks[at];
                     let alike = if word.look.alike(look) > 0 { START } else { 0 };
-                    let seen = forms.in_sight(at / BLOCK, &word, &bar, alike).any(|seen| seen == at);
+                    let seen =
+                        forms.in_sight(at / BLOCK, &word, &bar, alike).any(|seen| seen == at);
                     let common = word.look.common(look);
                     let near = common.min(word.near(form, look));
                     let lets = |common| bar.lets(word.look, look, common);

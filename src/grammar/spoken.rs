@@ -156,8 +156,9 @@ pub fn said_twice(speech: &Speech, tokens: &mut [Token]) {
     }
 }
 
-/// Leaves out what is put right by the words behind it: "yellow, no wait, orange".
-pub fn taken_back(speech: &Speech, tokens: &mut [Token]) {
+/// Leaves out what is put right by the words behind it: "yellow, no wait, orange". A bare "no" before a part that
+/// only some birds have denies that part.
+pub fn taken_back(lexicon: &Lexicon, speech: &Speech, tokens: &mut [Token]) {
     let unpunctuated =
         |tokens: &[Token]| tokens.iter().all(|t| t.is_word || t.kinds & speech.signs == 0);
     for at in 0..tokens.len() {
@@ -167,7 +168,10 @@ pub fn taken_back(speech: &Speech, tokens: &mut [Token]) {
         let plain = tokens[at].kinds & speech.correction != 0;
         // A bare "no" puts right only in speech, which has no commas, and between like things.
         let is_no = tokens[at].first == speech.no && tokens[at].last == speech.no;
-        let bare = !plain && is_no && unpunctuated(tokens);
+        let bare = !plain
+            && is_no
+            && unpunctuated(tokens)
+            && !tokens.get(at + 1).is_some_and(|next| only_some_have(lexicon, speech, next));
         if !plain && !bare {
             continue;
         }
@@ -177,6 +181,16 @@ pub fn taken_back(speech: &Speech, tokens: &mut [Token]) {
             token.why = Some(Why::TakenBack);
         }
     }
+}
+
+/// Whether a word names a part that only some birds have: a crest, a wing bar.
+fn only_some_have(lexicon: &Lexicon, speech: &Speech, token: &Token) -> bool {
+    let senses = lexicon.vocabulary.senses(token.node).iter();
+    let mut areas = senses.filter(|s| s.kind.bit() & token.kinds & speech.part != 0);
+    areas.any(|sense| {
+        let area = lexicon.vocabulary.record(sense).get(Slot::Area);
+        lexicon.topography.get(area).is_some_and(|area| area.optional)
+    })
 }
 
 /// One past the last word before the correction at `at`.

@@ -185,7 +185,7 @@ pub fn tokens_into(
     }
     numbers(lexicon, &basics.speech, out);
     said_twice(&basics.speech, out);
-    taken_back(&basics.speech, out);
+    taken_back(lexicon, &basics.speech, out);
     repairs.extend(out.iter().filter_map(|t| {
         let why = why(basics, t)?;
         Some(Repair { span: t.span, read_as: read_as(lexicon, basics, t), why })
