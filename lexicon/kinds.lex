@@ -287,6 +287,10 @@ kind suffix
   aside   joining word
   means   words that add nothing to the part before them: feathers, area, in colour
 
+kind aspect-word
+  aside   joining word
+  means   names what a property is of, and adds nothing to the part before it: tail shape, bill length
+
 kind bird-word
   aside   joining word
   means   bird, as the one spoken of

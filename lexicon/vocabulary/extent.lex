@@ -111,7 +111,7 @@ extent extensive
 
 extent faint
   also    fainter, faintly, faintest, indistinct, indistinctly, obscure, obscurely, subtle, subtly
-  also    inconspicuous, vague, vaguely, weakly marked, barely visible, hardly visible, poorly marked
+  also    almost absent, all but absent, nearly absent, hardly there, barely there, inconspicuous, vague, vaguely, weakly marked, barely visible, hardly visible, poorly marked
   means   hard to see
 
 extent finely

@@ -211,6 +211,10 @@ negator no
   also    did not show, does not show, not seen to have, there was no, there were no, there is no, zero, nowhere
   means   not there
 
+negator instead
+  also    rather than, instead of, as opposed to
+  means   not what is named behind it, but what was said before
+
 negator absent
   also    lacking completely, missing, wasn't there, not present, weren't there, not there, isn't there, aren't there
   also    was absent, were absent, were missing, was missing, not showing, nowhere to be seen, non existent, nonexistent
@@ -241,6 +245,7 @@ on on
   also    found on, found on the, found at, found at the, located on, placed on, seen on
   also    blended into, blended in, blending into, blending in at, mixed into, peeking out on, peeking out of, peeking through, poking through, showing through, scattered on, scattered across, scattered over, sprinkled on, sprinkled across
   also    running thru, running through the, covering most of its, covering most of the, covers most of its, covers most of the, shown on, shown at, shown at the, visible on, visible at, visible at the
+  also    confined to, restricted to, limited to, confined mainly to, mainly on, only on, mostly on
   also    at, in, upon, across, along, onto, throughout, at the, in the, over, down, through, thru, to, on the, all along
   also    covered the, covered its, covers the, covers its, cover the, cover its, crossing, crossed the, crossed its
   also    on top of a, on top of an, all across, near, near the, for its, for his, for it's, all over the, all over its, all over his, all over it's, all across its, throughout its, throughout the, accentuating, accenting, adorning, decorating, gracing, highlighting, dotting, covering, running down, running along, running across, running through
@@ -311,6 +316,7 @@ than than
 
 to to
   also    all the way to, all the way down to, right down to, all the way up to, right up to, and down to, down as far as, to just above
+  also    fading to, fading into, fades to, fades into, shading to, shading into, shades into, grading to, grading into, turning to, turning into, merging into
   also    into, to the, down to, through to, over to, towards, onto, as far as, up to
   means   to
 
@@ -694,3 +700,9 @@ including including
   also    as is, as are, and so is, and so are, especially, especially on, most notably, most notably on, particularly, particularly on
   also    even to, even to its, even its, even the, and even its, especially on, particularly on, especially, particularly, most notably, notably, mainly on, most of all on
   means   names parts of which the same holds
+
+aspect-word aspect-word
+  hidden  yes
+  also    shape, length, structure, pattern, patterning, size, proportions, profile, outline
+  only-after :area
+  means   names what a property is of: tail shape, bill length

@@ -64,7 +64,7 @@ mod tests {
     #[rstest]
     #[case("crown", "brown", 4, 0)]
     #[case("tail", "tial", 4, 1)]
-    #[case("aaaa", "aaa", 3, 4)]
+    #[case("aaaa", "aaa", 3, 3)]
     #[case("aabb", "ab", 2, 1)]
     #[case("möwe", "möwen", 4, 4)]
     #[case("crown", "tail", 0, 0)]
