@@ -460,3 +460,29 @@ fn denied_and_set_right(#[case] note: &str, #[case] expected: &str) {
 fn what_is_said_further_of_a_part(#[case] note: &str, #[case] expected: &str) {
     check("north-america", note, expected);
 }
+
+/// Notes kept as a form: what is named, and then what was seen of it.
+#[rstest]
+#[case(
+    "Size: robin. Bill: short, conical.",
+    "bird size about-american-robin; bill length short; bill shape conical"
+)]
+#[case("head shape: rounded, tail shape forked", "head shape rounded; tail shape forked")]
+#[case("bill length: as long as head", "bill length as-long-as-head")]
+#[case("back pattern streaked", "back pattern streaked")]
+#[case("tail shape rounded rather than forked", "tail shape rounded; tail shape forked absent")]
+#[case("Eye: dark with a pale ring", "iris colour dark; eye-ring colour pale; iris pattern ringed")]
+#[case(
+    "crown black nape black back grey legs orange",
+    "crown colour black; nape colour black; back colour grey; legs colour orange"
+)]
+#[case(
+    "white crown black back grey belly",
+    "crown colour white; back colour black; belly colour grey"
+)]
+#[case("no red on the wing, tail not forked", "wing colour red absent; tail shape forked absent")]
+#[case("streaks confined to the sides", "flanks pattern streaked")]
+#[case("wing bars faint, almost absent", "wing-bar mark shown")]
+fn notes_kept_as_a_form(#[case] note: &str, #[case] expected: &str) {
+    check("north-america", note, expected);
+}

@@ -163,6 +163,7 @@ area eye-ring
   also    eye area, eye region, circles around the eyes
   also    circle around the eyes, rings around the eye, rings around it's eyes, eyeing
   at      iris around
+  at      iris ringed
   within  face
   optional yes
   share   0.3
