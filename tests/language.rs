@@ -482,6 +482,11 @@ fn what_is_said_further_of_a_part(#[case] note: &str, #[case] expected: &str) {
 )]
 #[case("no red on the wing, tail not forked", "wing colour red absent; tail shape forked absent")]
 #[case("streaks confined to the sides", "flanks pattern streaked")]
+#[case(
+    "it lacks wing bars and the face is plain",
+    "wing-bar mark shown absent; face pattern plain"
+)]
+#[case("tail otherwise dark", "tail colour dark")]
 #[case("wing bars faint, almost absent", "wing-bar mark shown")]
 fn notes_kept_as_a_form(#[case] note: &str, #[case] expected: &str) {
     check("north-america", note, expected);
