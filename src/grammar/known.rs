@@ -20,6 +20,8 @@ pub struct Known {
     pub id: WordId,
     /// The form that it is alone.
     pub node: Node,
+    /// Where forms that start with it begin; 0 where none does.
+    pub first: Node,
     /// Whether what stands beside it matters to its readings.
     pub bound: bool,
     /// Whether some form starts with it, or with the verb it is bent from.
@@ -37,6 +39,7 @@ impl Known {
         goes_on: 0,
         id: NO_WORD,
         node: 0,
+        first: 0,
         bound: false,
         starts: false,
         odd: true,
@@ -65,6 +68,7 @@ impl Known {
             goes_on: vocabulary.goes_on(own) | vocabulary.goes_on(bent),
             id,
             node,
+            first: own,
             bound: vocabulary.senses(node).iter().any(|s| s.bound()),
             starts,
             odd: alone == 0,

@@ -178,8 +178,9 @@ impl Forms {
         .copied()
         .filter(|&p| {
             let look = self.list[p as usize].look;
-            let length = usize::from(own.length.max(look.length));
-            length <= own.common(look) as usize + most
+            // The lengths alone rule out most, with less to count.
+            usize::from(own.length.abs_diff(look.length)) <= most
+                && usize::from(own.length.max(look.length)) <= own.common(look) as usize + most
         })
         .collect();
         places.sort_unstable();

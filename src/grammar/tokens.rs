@@ -280,12 +280,13 @@ impl Grouping<'_> {
         if !first.may_go_on(next) && words[at + 1].class != Class::Hyphen {
             return alone;
         }
-        let own = self.walk(words, known, at, first.id, KindSet::MAX);
+        let own = self.walk(words, known, at, first.first, KindSet::MAX);
         // A bent verb starts the forms of the verb it is bent from, too.
         let base = self.lexicon.vocabulary.base(first.id);
         let bent = if base == first.id {
             None
         } else {
+            let base = self.lexicon.vocabulary.step(0, base);
             self.walk(words, known, at, base, self.lexicon.vocabulary.verbs)
         };
         match (own, bent) {
@@ -328,20 +329,17 @@ impl Grouping<'_> {
         token
     }
 
-    /// The longest form that starts at `at`, its first word taken to be `first`, of some kind in `among`.
+    /// The longest form that starts at `at` with a word that leads to `first`, of some kind in `among`.
     fn walk(
         self,
         words: &[Word],
         known: &[Known],
         at: usize,
-        first: WordId,
+        first: Node,
         among: KindSet,
     ) -> Option<Form> {
         let vocabulary = &self.lexicon.vocabulary;
-        if first == NO_WORD {
-            return None;
-        }
-        let mut node = vocabulary.step(0, first);
+        let mut node = first;
         let mut best = None;
         let mut i = at + 1;
         while node != 0 {

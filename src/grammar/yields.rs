@@ -69,8 +69,7 @@ impl Engine<'_> {
         let kept = &mut *self.kept;
         let upto = kept.len();
         yielded(kept, self.makings, yields, &(from..upto), of);
-        kept.copy_within(upto.., from);
-        kept.truncate(kept.len() - (upto - from));
+        leave_out(kept, from..upto);
     }
 
     /// Walks a pattern that fits, keeping what its captures say; gives back where it ends, or, where
@@ -133,6 +132,14 @@ impl Engine<'_> {
             Walk::Keep(..) | Walk::Nothing => Some(at),
         }
     }
+}
+
+/// Leaves some records out. Behind them are one or two, which are sooner moved one by one than all together.
+fn leave_out(all: &mut Vec<Kept>, out: Range<usize>) {
+    for (to, from) in (out.start..).zip(out.end..all.len()) {
+        all[to] = all[from];
+    }
+    all.truncate(all.len() - out.len());
 }
 
 /// Puts what `yields` makes of the records in `kept` behind the last one, under `of`.
@@ -228,6 +235,5 @@ fn product(
             all.push(both);
         }
     }
-    all.copy_within(end.., from);
-    all.truncate(all.len() - (end - from));
+    leave_out(all, from..end);
 }
