@@ -305,6 +305,21 @@ fn own_words_and_accounts_override() {
     assert!(stdout.contains("all well"), "{stdout}");
 }
 
+/// What is like a word that could not be placed is sought among all forms, however long somebody's own are.
+#[test]
+fn own_words_may_be_longer_than_any_word() {
+    let folder = tempfile::tempdir().unwrap();
+    let long = "zxq".repeat(100);
+    let own =
+        format!("colour fen-gold\n  also  {long}\n  lab 70 8 60\n  means a colour of reeds\n");
+    fs::write(folder.path().join("own.lex"), own).unwrap();
+    let path = folder.path().to_str().unwrap();
+    let read = |note: &str| json(&["--lexicon", path, "read", "--format", "json", note]);
+    let reading = read(&format!("{long} crown, zxqzx rump"));
+    assert!(marks(&reading).contains(&"crown colour fen-gold present sure".to_owned()));
+    assert_eq!(reading["unplaced"][0]["text"], "zxqzx");
+}
+
 #[test]
 fn finds_terms() {
     let (stdout, _, code) = output(&mut rectrix(&["lexicon", "find", "^eyebrow$"]));

@@ -199,7 +199,8 @@ pub struct Nearest<'a> {
 }
 
 impl<'a> Nearest<'a> {
-    /// Among the forms of a lexicon that misspelt words may be mended into.
+    /// Among the forms of a lexicon that misspelt words may be mended into, those left out that no mark comes near
+    /// in length.
     pub fn of(lexicon: &'a Lexicon) -> Self {
         Self { lexicon, forms: OnceLock::new(), kept: Mutex::default() }
     }
@@ -208,7 +209,8 @@ impl<'a> Nearest<'a> {
         self.forms.get_or_init(|| {
             let usable = |node| written_kinds(self.lexicon, node) & self.lexicon.mendable != 0;
             let words = self.lexicon.vocabulary.single_words();
-            let words = words.filter(|&(text, node)| text.len() >= 3 && usable(node));
+            let long = |text: &str| (3..=LONGEST_MENDED).contains(&text.len());
+            let words = words.filter(|&(text, node)| long(text) && usable(node));
             Forms::of(words.map(|(text, _)| text))
         })
     }
