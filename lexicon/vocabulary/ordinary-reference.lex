@@ -46,7 +46,6 @@ ordinary birds-and-people
   also    control, raised, bred, breed, breeds, roasters, edible, fatty, yielding, oil, butter, garments
   also    venerated
   also    ancient, harmless, paradise, mistaken, often mistaken, crossbreed, showy, complex, instead
-  also    used instead of
   also    rodent control, policeman, used in falconry
   means   what people do with birds and think of them
 

@@ -107,7 +107,7 @@ fn term_of(
     match found.len() {
         1 => Ok(found.remove(0)),
         0 => {
-            let near = Nearest::of(lexicon).to(&form, 3);
+            let near = Nearest::of(lexicon, 3).to(&form);
             let hint = if near.is_empty() {
                 "`rectrix lexicon find PATTERN` finds terms".to_owned()
             } else {

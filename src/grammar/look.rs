@@ -1,5 +1,7 @@
 //! How like another a form can be at most, seen at a glance, so that few have to be compared letter by letter.
 
+use crate::rules::program::small;
+
 /// What can be seen of a form at a glance.
 #[derive(Clone, Copy, Debug)]
 pub struct Look {
@@ -9,9 +11,9 @@ pub struct Look {
     /// How it starts, a byte a letter.
     start: u32,
     /// How many letters it has,
-    pub length: u16,
+    pub length: u32,
     /// and how many beyond those told above.
-    more: u16,
+    more: u32,
 }
 
 /// As many letters at the start as count for likeness.
@@ -35,13 +37,13 @@ impl Look {
 
     /// Which letters it has, by number; one that it has more than once has another number besides.
     pub fn letters(self) -> impl Iterator<Item = usize> {
-        (0..u64::BITS as usize).filter(move |letter| self.letters >> letter & 1 != 0)
+        places(self.letters)
     }
 
     /// The most letters that a form can have in common with this one.
     #[inline(always)]
     pub fn common(self, other: Self) -> u32 {
-        (self.letters & other.letters).count_ones() + u32::from(self.more.min(other.more))
+        (self.letters & other.letters).count_ones() + self.more.min(other.more)
     }
 
     /// How many letters alike both start with, at most.
@@ -52,8 +54,11 @@ impl Look {
     }
 }
 
-fn small(n: usize) -> u16 {
-    u16::try_from(n).unwrap_or(u16::MAX)
+/// The places of the bits that are set, the lowest first.
+pub fn places(bits: u64) -> impl Iterator<Item = usize> {
+    let rest = |bits: &u64| Some(bits & (bits - 1)).filter(|&rest| rest != 0);
+    let each = std::iter::successors((bits != 0).then_some(bits), rest);
+    each.map(|bits| bits.trailing_zeros() as usize)
 }
 
 #[cfg(test)]

@@ -139,8 +139,6 @@ pub struct Looked {
 #[derive(Clone, Debug)]
 pub struct Met {
     nodes: Vec<Node>,
-    /// The places behind one word, by its class; 0 for none. Of all ways these are asked for most.
-    first: Vec<u32>,
     /// Ways on from places that have several.
     ways: FxHashMap<u32, u32>,
     found: Vec<Found>,
@@ -156,7 +154,6 @@ impl Default for Met {
     fn default() -> Self {
         Self {
             nodes: vec![Node::NEW],
-            first: Vec::new(),
             ways: FxHashMap::default(),
             found: Vec::new(),
             makings: Makings::default(),
@@ -171,7 +168,6 @@ impl Met {
     pub fn clear(&mut self) {
         self.nodes.clear();
         self.nodes.push(Node::NEW);
-        self.first.clear();
         self.ways.clear();
         self.found.clear();
         self.makings.clear();
@@ -202,13 +198,13 @@ impl Met {
                 depth += 1;
                 stretch.way(depth - 1)
             };
-            let next = match here.to {
-                to if to != 0 && here.way == way => Some(to),
-                _ if node == 0 => self.first.get(usize::from(way)).copied().filter(|&to| to != 0),
-                _ => self.ways.get(&both(node, way)).copied(),
+            node = match here.to {
+                to if to != 0 && here.way == way => to,
+                _ => match self.ways.get(&both(node, way)) {
+                    Some(&to) => to,
+                    None => return Err(Miss { node, depth, way, told_before }),
+                },
             };
-            let Some(to) = next else { return Err(Miss { node, depth, way, told_before }) };
-            node = to;
         }
     }
 
@@ -272,12 +268,6 @@ impl Met {
     fn add(&mut self, node: u32, way: Way) -> u32 {
         let to = small(self.nodes.len());
         self.nodes.push(Node::NEW);
-        if node == 0 {
-            let class = usize::from(way);
-            self.first.resize(self.first.len().max(class + 1), 0);
-            self.first[class] = to;
-            return to;
-        }
         let from = &mut self.nodes[node as usize];
         if from.to == 0 {
             (from.way, from.to) = (way, to);

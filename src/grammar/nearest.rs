@@ -5,15 +5,15 @@
 //! words again.
 
 use super::joins::LONGEST_MENDED;
-use super::look::{Look, START};
+use super::look::{Look, START, places};
+use super::remembered::Remembered;
 use super::spelling::written_kinds;
 use crate::lexicon::Lexicon;
 use crate::lexicon::vocabulary::normalise_into;
 use crate::rules::program::small;
-use rustc_hash::FxHashMap;
 use std::collections::BTreeMap;
 use std::ops::Range;
-use std::sync::{Mutex, OnceLock};
+use std::sync::{Mutex, OnceLock, PoisonError};
 
 /// The likeness from which on forms of the same first letter are enough.
 const GOOD: f64 = 0.84;
@@ -21,8 +21,6 @@ const GOOD: f64 = 0.84;
 const MIDDLING: f64 = 0.78;
 /// The least likeness of a form worth telling.
 const LEAST: f64 = 0.72;
-/// How many answers are kept.
-const MOST_KEPT: usize = 10_000;
 
 /// From which share of letters in common on a form can be like enough, by how many letters alike it starts with.
 struct Bar([f64; START + 1]);
@@ -43,7 +41,7 @@ impl Bar {
     }
 
     /// How many letters in common a form of that length must have that starts with so many letters alike.
-    fn letters(&self, word: Look, length: u16, alike: usize) -> f64 {
+    fn letters(&self, word: Look, length: u32, alike: usize) -> f64 {
         let (a, b) = (f64::from(word.length), f64::from(length));
         self.0[alike] * a * b / (a + b)
     }
@@ -72,13 +70,21 @@ impl<'a> Word<'a> {
     /// How many letters of a form it has near the same place, as Jaro understands it: the others are not in common.
     /// To count them takes a fraction of the instructions of a comparison, and spares every other one.
     fn near(&self, form: &str, look: Look) -> u32 {
-        let range = (usize::from(self.look.length.max(look.length)) / 2).saturating_sub(1);
+        let range = (self.look.length.max(look.length) as usize / 2).saturating_sub(1);
         let window = (1u128 << (2 * range + 1)) - 1;
         let near = |(at, letter): &(usize, char)| {
             let here = if *at > range { window << (at - range) } else { window >> (range - at) };
             self.places[*letter as usize % 32] & here != 0
         };
         small(form.chars().enumerate().filter(near).count())
+    }
+
+    /// The likeness of a form, if it can be enough.
+    fn likeness(&self, form: &str, look: Look, bar: &Bar) -> Option<f64> {
+        let common = self.look.common(look);
+        let lets = |common| bar.lets(self.look, look, common);
+        let worth_comparing = lets(common) && lets(common.min(self.near(form, look)));
+        worth_comparing.then(|| strsim::jaro_winkler(self.text, form))
     }
 }
 
@@ -88,24 +94,19 @@ const BLOCK: usize = u64::BITS as usize;
 /// The most letters that are counted.
 const COUNTED: usize = 15;
 
-/// Forms, in blocks that are seen together.
+/// Forms, in blocks that are seen together: each holds forms that start with the same letter and are of about one
+/// length.
 #[derive(Clone, Debug, Default)]
 struct Forms<'a> {
     /// Block by block; where one is not full, nothing.
     texts: Vec<&'a str>,
     looks: Vec<Look>,
-    blocks: Vec<Block>,
+    /// How long the shortest of each block is.
+    shortest: Vec<u32>,
     /// For each letter that a form can have, and each block, which of its forms have it.
     having: Vec<u64>,
     /// The blocks of the forms that start with a letter.
     starting: Vec<(char, Range<usize>)>,
-}
-
-/// Up to 64 forms that start with the same letter and are of about one length.
-#[derive(Clone, Copy, Debug)]
-struct Block {
-    forms: u64,
-    shortest: u16,
 }
 
 impl<'a> Forms<'a> {
@@ -119,27 +120,27 @@ impl<'a> Forms<'a> {
         let mut out = Self::default();
         for (first, mut texts) in by_first {
             texts.sort_by_key(|text| text.len());
-            let from = out.blocks.len();
+            let from = out.shortest.len();
             texts.chunks(BLOCK).for_each(|texts| out.add(texts));
-            out.starting.push((first, from..out.blocks.len()));
+            out.starting.push((first, from..out.shortest.len()));
         }
-        out.having = vec![0; BLOCK * out.blocks.len()];
+        out.having = vec![0; BLOCK * out.shortest.len()];
         for (n, look) in out.looks.iter().enumerate() {
             for letter in look.letters() {
-                out.having[letter * out.blocks.len() + n / BLOCK] |= 1 << (n % BLOCK);
+                out.having[letter * out.shortest.len() + n / BLOCK] |= 1 << (n % BLOCK);
             }
         }
         out
     }
 
+    /// Adds a block.
     fn add(&mut self, texts: &[&'a str]) {
+        let from = self.texts.len();
         self.texts.extend(texts);
         self.looks.extend(texts.iter().map(|text| Look::at(text)));
-        let forms = u64::MAX >> (BLOCK - texts.len());
-        let shortest = texts.first().map_or(0, |text| Look::at(text).length);
-        self.blocks.push(Block { forms, shortest });
-        self.texts.resize(self.blocks.len() * BLOCK, "");
-        self.looks.resize(self.blocks.len() * BLOCK, Look::at(""));
+        self.shortest.push(self.looks.get(from).map_or(0, |look| look.length));
+        self.texts.resize(from + BLOCK, "");
+        self.looks.resize(from + BLOCK, Look::at(""));
     }
 
     /// Those of a block that have at least so many of some letters. The letters of all forms are counted together, a
@@ -147,7 +148,7 @@ impl<'a> Forms<'a> {
     fn with_letters(&self, block: usize, letters: &[usize], least: usize) -> u64 {
         let mut digits = [0u64; 4];
         for letter in letters {
-            let mut carry = self.having[letter * self.blocks.len() + block];
+            let mut carry = self.having[letter * self.shortest.len() + block];
             for digit in &mut digits {
                 (*digit, carry) = (*digit ^ carry, *digit & carry);
             }
@@ -156,36 +157,24 @@ impl<'a> Forms<'a> {
             1 => all & digit,
             _ => all | digit,
         };
-        let forms = self.blocks[block].forms;
-        digits.iter().enumerate().fold(forms, at_least) & forms
+        digits.iter().enumerate().fold(u64::MAX, at_least)
     }
 
     /// The places of the forms of a block that may be like enough, `alike` letters at the start.
-    fn in_sight(&self, block: usize, word: &Word, bar: &Bar, alike: usize) -> Places {
+    fn in_sight(
+        &self,
+        block: usize,
+        word: &Word<'_>,
+        bar: &Bar,
+        alike: usize,
+    ) -> impl Iterator<Item = usize> + use<> {
         // Letters that are not counted may all be in common.
-        let uncounted = usize::from(word.look.length) - word.letters.len();
-        let shortest = self.blocks[block].shortest;
-        let least = bar.letters(word.look, shortest, alike).ceil().max(0.0) as usize;
+        let uncounted = word.look.length as usize - word.letters.len();
+        let least = bar.letters(word.look, self.shortest[block], alike).ceil().max(0.0) as usize;
         let least = least.saturating_sub(uncounted);
         let found =
             if least > COUNTED { 0 } else { self.with_letters(block, &word.letters, least) };
-        Places { found, from: block * BLOCK }
-    }
-}
-
-/// Places, from a bit for each.
-struct Places {
-    found: u64,
-    from: usize,
-}
-
-impl Iterator for Places {
-    type Item = usize;
-
-    fn next(&mut self) -> Option<usize> {
-        let next = (self.found != 0).then(|| self.from + self.found.trailing_zeros() as usize);
-        self.found &= self.found.wrapping_sub(1);
-        next
+        places(found).map(move |at| block * BLOCK + at)
     }
 }
 
@@ -193,16 +182,18 @@ impl Iterator for Places {
 #[derive(Debug)]
 pub struct Nearest<'a> {
     lexicon: &'a Lexicon,
-    /// Worked out when the first word is asked for: the forms by their first letters.
+    /// How many are told of a word.
+    count: usize,
+    /// Worked out when the first word is asked for.
     forms: OnceLock<Forms<'a>>,
-    kept: Mutex<FxHashMap<(String, usize), Vec<&'a str>>>,
+    found: Mutex<Remembered<Vec<&'a str>>>,
 }
 
 impl<'a> Nearest<'a> {
-    /// Among the forms of a lexicon that misspelt words may be mended into, those left out that no mark comes near
-    /// in length.
-    pub fn of(lexicon: &'a Lexicon) -> Self {
-        Self { lexicon, forms: OnceLock::new(), kept: Mutex::default() }
+    /// Tells at most `count` of the forms of a lexicon that misspelt words may be mended into, those left out that no
+    /// mark comes near in length.
+    pub fn of(lexicon: &'a Lexicon, count: usize) -> Self {
+        Self { lexicon, count, forms: OnceLock::new(), found: Mutex::default() }
     }
 
     fn forms(&self) -> &Forms<'a> {
@@ -215,45 +206,30 @@ impl<'a> Nearest<'a> {
         })
     }
 
-    /// At most `count` forms, the most like first; none for what is longer than any word. Those that start with
+    /// The forms most like a word, the most like first; none for what is longer than any word. Those that start with
     /// the same letter come first; the others are looked at only if those are too few.
-    pub fn to(&self, word: &str, count: usize) -> Vec<&'a str> {
+    pub fn to(&self, word: &str) -> Vec<&'a str> {
         if word.len() > LONGEST_MENDED {
             return Vec::new();
         }
         let mut normal = String::new();
         normalise_into(word, &mut normal);
-        let key = (normal, count);
-        if let Ok(kept) = self.kept.lock()
-            && let Some(found) = kept.get(&key)
-        {
-            return found.clone();
-        }
-        let found = self.find(&key.0, count);
-        if let Ok(mut kept) = self.kept.lock() {
-            if kept.len() >= MOST_KEPT {
-                kept.clear();
-            }
-            kept.insert(key, found.clone());
-        }
-        found
+        let mut found = self.found.lock().unwrap_or_else(PoisonError::into_inner);
+        found.of(&normal, || self.find(&Word::of(&normal)))
     }
 
-    fn find(&self, word: &str, count: usize) -> Vec<&'a str> {
-        let forms = self.forms();
+    fn find(&self, word: &Word<'_>) -> Vec<&'a str> {
+        let (forms, count) = (self.forms(), self.count);
         let mut out = best(word, forms, false, count, GOOD);
-        // To ask for much first leaves few to compare, and most often enough is found.
-        for least in [GOOD, MIDDLING, LEAST] {
-            if out.len() == count {
-                break;
-            }
-            let more = best(word, forms, true, count, least);
-            if more.len() == count || least == LEAST {
-                let new: Vec<&str> = more.into_iter().filter(|m| !out.contains(m)).collect();
-                out.extend(new);
-                out.truncate(count);
-                break;
-            }
+        if out.len() < count {
+            // To ask for much first leaves few to compare, and most often enough is found.
+            let among_all = |least| best(word, forms, true, count, least);
+            let mut likely = [GOOD, MIDDLING].into_iter().map(among_all);
+            let more =
+                likely.find(|found| found.len() == count).unwrap_or_else(|| among_all(LEAST));
+            let new: Vec<&str> = more.into_iter().filter(|m| !out.contains(m)).collect();
+            out.extend(new);
+            out.truncate(count);
         }
         out
     }
@@ -261,30 +237,28 @@ impl<'a> Nearest<'a> {
 
 /// The most like of the forms that start with the same letter, and, if they are asked for, of the others. In the
 /// end their order hangs on likeness and spelling alone.
-fn best<'a>(word: &str, forms: &Forms<'a>, others: bool, count: usize, least: f64) -> Vec<&'a str> {
-    let first = word.chars().next();
-    let word = Word::of(word);
+fn best<'a>(
+    word: &Word<'_>,
+    forms: &Forms<'a>,
+    others: bool,
+    count: usize,
+    least: f64,
+) -> Vec<&'a str> {
+    let first = word.text.chars().next();
+    let (same, other): (Vec<_>, Vec<_>) =
+        forms.starting.iter().partition(|(letter, _)| Some(*letter) == first);
+    // Those that start alike are likely to be the most like, so they are looked at first.
+    let same = same.into_iter().map(|(_, blocks)| (blocks, START));
+    let other = other.into_iter().filter(|_| others).map(|(_, blocks)| (blocks, 0));
+    let blocks =
+        same.chain(other).flat_map(|(blocks, alike)| blocks.clone().map(move |b| (b, alike)));
     let mut found: Vec<(f64, &str)> = Vec::new();
     let (mut least, mut bar) = (least, Bar::at(least));
-    // Those that start alike are likely to be the most like, so they are looked at first.
-    let starting = forms.starting.iter();
-    let alike = starting.clone().filter(|(letter, _)| Some(*letter) == first);
-    let others = starting.filter(|(letter, _)| others && Some(*letter) != first);
-    let alike = alike.flat_map(|(_, blocks)| blocks.clone().map(|block| (block, START)));
-    let others = others.flat_map(|(_, blocks)| blocks.clone().map(|block| (block, 0)));
-    for (block, alike) in alike.chain(others) {
-        for at in forms.in_sight(block, &word, &bar, alike) {
-            let (text, look) = (forms.texts[at], forms.looks[at]);
-            let common = word.look.common(look);
-            if !bar.lets(word.look, look, common)
-                || !bar.lets(word.look, look, common.min(word.near(text, look)))
-            {
-                continue;
-            }
-            let likeness = strsim::jaro_winkler(word.text, text);
-            if likeness < least {
-                continue;
-            }
+    for (block, alike) in blocks {
+        for at in forms.in_sight(block, word, &bar, alike) {
+            let text = forms.texts[at];
+            let likeness = word.likeness(text, forms.looks[at], &bar);
+            let Some(likeness) = likeness.filter(|&likeness| likeness >= least) else { continue };
             let before = |(other, known): &(f64, &str)| {
                 likeness.total_cmp(other).then((*known).cmp(text)).is_lt()
             };
@@ -321,7 +295,7 @@ mod tests {
             for count in 1..=all.len().max(1) {
                 let wanted: Vec<&str> = all.iter().take(count).map(|(_, text)| *text).collect();
                 for forms in [Forms::of(texts.into_iter()), Forms::of(back.into_iter())] {
-                    assert_eq!(best(word, &forms, true, count, LEAST), wanted, "{word}");
+                    assert_eq!(best(&Word::of(word), &forms, true, count, LEAST), wanted, "{word}");
                 }
             }
         }

@@ -16,6 +16,7 @@ use super::tokens::{Basics, NO_WORD, Token};
 use crate::lexicon::Lexicon;
 use crate::lexicon::kinds::KindSet;
 use crate::lexicon::vocabulary::{Node, WordId, normalise_into};
+use crate::rules::program::small;
 
 /// How many words on either side may lend support.
 const NEAR: usize = 3;
@@ -179,8 +180,9 @@ impl Forms {
         .filter(|&p| {
             let look = self.list[p as usize].look;
             // The lengths alone rule out most, with less to count.
-            usize::from(own.length.abs_diff(look.length)) <= most
-                && usize::from(own.length.max(look.length)) <= own.common(look) as usize + most
+            let most = small(most);
+            own.length.abs_diff(look.length) <= most
+                && own.length.max(look.length) <= own.common(look) + most
         })
         .collect();
         places.sort_unstable();

@@ -106,7 +106,7 @@ impl<'a> Analyst<'a> {
             ready: description.marks.iter().map(|m| State::ALL.map(|s| ready(m, s))).collect(),
             description,
             pato: pato(lexicon),
-            nearest: Nearest::of(lexicon),
+            nearest: Nearest::of(lexicon, MOST_NEAREST),
             first: FIRST.map(|aspect| lexicon.names.find(aspect)),
             options,
         })
@@ -370,7 +370,7 @@ impl<'a> Analyst<'a> {
 
     fn unplaced<'s>(&'s self, note: &'s str, span: Span) -> Unplaced<'s> {
         let text = span.of(note);
-        Unplaced { text, span: bytes(span), nearest: self.nearest.to(text, MOST_NEAREST) }
+        Unplaced { text, span: bytes(span), nearest: self.nearest.to(text) }
     }
 }
 

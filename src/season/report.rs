@@ -115,17 +115,15 @@ fn quoted(word: &str) -> String {
 /// The commonest words not placed: those the lexicon does not know, or those it knows but could not
 /// bring together with anything where they stood.
 fn words(desk: &Desk<'_>, tally: &Tally, known: bool, most: usize) -> Vec<Word> {
-    let near = Nearest::of(&desk.knowledge.lexicon);
+    let near = Nearest::of(&desk.knowledge.lexicon, MOST_NEAR);
     tally
         .ranked()
         .into_iter()
         .filter(|(word, _)| (desk.knowledge.lexicon.vocabulary.find(word) != 0) == known)
         .take(most)
         .map(|(word, lost)| {
-            let nearest = near
-                .to(word, MOST_NEAR)
-                .into_iter()
-                .find(|near| strsim::jaro_winkler(near, word) >= NEAR);
+            let nearest =
+                near.to(word).into_iter().find(|near| strsim::jaro_winkler(near, word) >= NEAR);
             Word {
                 add: nearest.map_or_else(
                     || format!("rectrix lexicon add {} --as TERM", quoted(word)),
